@@ -1,0 +1,103 @@
+/**
+ * A problem is something the user's data makes impossible or doubtful. It is a value, never an exception, so that
+ * one bad row never blanks the rest of the plan. Codes are stable: scripts and help pages refer to them.
+ */
+
+/** error: a figure cannot be computed. warning: computed, but doubtful. note: worth knowing. */
+export type Severity = 'error' | 'warning' | 'note';
+
+export type ProblemCode =
+  // cells
+  | 'dimension-missing'
+  | 'dimension-unreadable'
+  | 'dimension-ambiguous'
+  | 'dimension-truncated'
+  | 'dimension-not-positive'
+  | 'dimension-too-large'
+  | 'dimension-too-long'
+  | 'expression-invalid'
+  | 'expression-unknown-name'
+  | 'expression-cycle'
+  | 'quantity-unreadable'
+  | 'quantity-not-whole'
+  | 'quantity-too-large'
+  // parts and geometry
+  | 'material-missing'
+  | 'material-unknown'
+  | 'product-unknown'
+  | 'product-retired'
+  | 'product-wrong-kind'
+  | 'corner-too-large'
+  | 'corner-band-mismatch'
+  | 'round-not-square'
+  | 'cut-size-not-positive'
+  | 'thickness-unknown'
+  | 'faces-unbalanced'
+  // banding
+  | 'band-too-narrow'
+  | 'band-width-unknown'
+  | 'band-thickness-unknown'
+  | 'strip-longer-than-roll'
+  | 'roll-length-unknown'
+  // sheets and boards
+  | 'part-larger-than-sheet'
+  | 'part-larger-than-board'
+  | 'sheet-size-unknown'
+  | 'kerf-invalid'
+  // finish
+  | 'recipe-unknown'
+  | 'recipe-empty'
+  | 'recipe-unused'
+  | 'coverage-missing'
+  | 'step-product-missing'
+  | 'step-value-invalid'
+  | 'transfer-efficiency-invalid'
+  | 'hardener-missing'
+  | 'pot-life-unknown'
+  | 'blend-empty'
+  | 'blend-unknown'
+  | 'usage-rate-missing'
+  // packs, buying, money
+  | 'pack-missing'
+  | 'pack-size-invalid'
+  | 'price-missing'
+  | 'price-currency-missing'
+  | 'extra-invalid'
+  | 'on-hand-invalid'
+  // whole document
+  | 'setting-invalid'
+  | 'document-unreadable';
+
+/** Which table of the project (or the catalogue) a problem sits in. */
+export type ProblemTable =
+  | 'parts'
+  | 'recipes'
+  | 'steps'
+  | 'blends'
+  | 'components'
+  | 'rules'
+  | 'extras'
+  | 'onHand'
+  | 'measurements'
+  | 'sizes'
+  | 'settings'
+  | 'products'
+  | 'document';
+
+export interface ProblemPlace {
+  readonly table: ProblemTable;
+  /** Row id within the table; null for the table as a whole (and for settings). */
+  readonly id: string | null;
+  /** Field of the row, named as in the project document; null for the row as a whole. */
+  readonly field: string | null;
+}
+
+export interface Problem {
+  readonly code: ProblemCode;
+  readonly severity: Severity;
+  readonly at: ProblemPlace;
+  /** One sentence: what is wrong, with the offending value. */
+  readonly message: string;
+  /** One sentence: what the user can do about it. */
+  readonly wayOut: string;
+}

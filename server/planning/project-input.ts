@@ -1,0 +1,213 @@
+import type { Catalogue } from './product.ts';
+
+/**
+ * Everything the planner needs to know about one project. Cells the user types freely (lengths, quantities) stay
+ * text here: reading them is planning's job, so that an unreadable cell becomes a located problem and its row's
+ * neighbours still compute.
+ */
+
+export type UnitSystem = 'metric' | 'us';
+export type EdgeName = 'front' | 'back' | 'left' | 'right';
+export const EDGE_NAMES = ['front', 'back', 'left', 'right'] as const satisfies readonly EdgeName[];
+
+/** How the length unit of a US customary project is printed. Metric projects print millimetres. */
+export type InchStyle = 'fraction' | 'decimal';
+
+export interface ProjectSettings {
+  readonly name: string;
+  readonly units: UnitSystem;
+  readonly inchStyle: InchStyle;
+  /** Finest fraction printed: 2, 4, 8, 16 or 32. */
+  readonly inchDenominator: number;
+  /** ISO 4217. */
+  readonly currency: string;
+  /** Percent added to prices, e.g. 8 or 20; null when the user has not said (totals then say "before tax"). */
+  readonly taxPercent: number | null;
+  /** Which end of a coverage range the buy list reckons with. */
+  readonly coverageChoice: 'low' | 'typical' | 'high';
+  /** Extra strip length at each end of a band, mm. */
+  readonly overhangMm: number;
+  /** Band width beyond the panel thickness at each face, mm. */
+  readonly trimAllowanceMm: number;
+  /** Spare strips per banding product, each as long as its longest strip. */
+  readonly spareStrips: number;
+  /** Order in which edges are banded; later strips cover the ends of earlier ones. A permutation of the four edges. */
+  readonly bandingOrder: readonly EdgeName[];
+  readonly kerfMm: number;
+  /** Factory edge trimmed off each side of a full sheet, mm. */
+  readonly sheetTrimMm: number;
+  /** Share of finish lost to spills, filters and wet edges, e.g. 0.05. */
+  readonly finishLoss: number;
+}
+
+/** `hidden`: in a joint or against a wall, neither banded nor finished. `bare`: seen, finished but not banded. Else a banding product id. */
+export type EdgeTreatment = 'hidden' | 'bare' | (string & {});
+
+export interface PartInput {
+  readonly id: string;
+  readonly name: string;
+  /** Free text grouping: "left bookcase". Empty when none. */
+  readonly section: string;
+  /** As typed: "4". */
+  readonly quantity: string;
+  /** As typed: "600", "23 5/8", "2'-6\"". Length runs along the grain, left to right. */
+  readonly length: string;
+  readonly width: string;
+  readonly shape: 'rectangle' | 'round';
+  /** Product id of a sheet or board; empty when not chosen yet. */
+  readonly materialId: string;
+  /** Grain direction of the material along the part's length, across it, or free to turn. */
+  readonly grain: 'along' | 'across' | 'free';
+  readonly edgeFront: EdgeTreatment;
+  readonly edgeBack: EdgeTreatment;
+  readonly edgeLeft: EdgeTreatment;
+  readonly edgeRight: EdgeTreatment;
+  /** Corner radii as typed; empty is a square corner. */
+  readonly radiusFrontLeft: string;
+  readonly radiusFrontRight: string;
+  readonly radiusBackLeft: string;
+  readonly radiusBackRight: string;
+  /** Recipe ids; empty means the face gets no finish. Seen edges (banded or bare) get the show face's recipe, else the back's. */
+  readonly showRecipeId: string;
+  readonly backRecipeId: string;
+  readonly note: string;
+}
+
+export type StepKind = 'sand' | 'dust' | 'condition' | 'stain' | 'seal' | 'topcoat' | 'scuff' | 'cure';
+/** Steps that lay a liquid; the others are dry work or waiting. */
+export const COAT_STEPS = ['condition', 'stain', 'seal', 'topcoat'] as const satisfies readonly StepKind[];
+
+export type ApplicationMethod = 'brush' | 'roller' | 'wipe' | 'spray-hvlp' | 'spray-airless' | 'spray-air';
+
+export interface RecipeStep {
+  readonly id: string;
+  readonly kind: StepKind;
+  /** Finish product (coat steps), abrasive (sand, scuff), or empty. A coat step has either a product or a blend. */
+  readonly productId: string;
+  readonly blendId: string;
+  /** How many times the step is done, 1 to 20. */
+  readonly coats: number;
+  readonly method: ApplicationMethod;
+  /** Share of the liquid that ends on the work, 0 to 1; null takes the method's figure. */
+  readonly transferEfficiency: number | null;
+  /** Thinner mixed in, as a share of the product's volume (0.1 = 10 %). 0 for none. */
+  readonly thinning: number;
+  readonly thinnerId: string;
+  /** Litres that stay in brush, tray or gun per coat; null takes the method's figure. */
+  readonly sessionLossL: number | null;
+  readonly note: string;
+}
+
+export interface Recipe {
+  readonly id: string;
+  readonly name: string;
+  readonly steps: readonly RecipeStep[];
+  /** Wait for the first face to be dry to handle and flip, or coat both at once on points. */
+  readonly faces: 'flip' | 'points';
+}
+
+export interface BlendComponent {
+  readonly id: string;
+  readonly productId: string;
+  /** Parts by volume. */
+  readonly parts: number;
+}
+
+/** A stain mixed from several products, by volume. */
+export interface Blend {
+  readonly id: string;
+  readonly name: string;
+  readonly components: readonly BlendComponent[];
+}
+
+/** Something used at a rate: rags per square metre, glue per metre of band, filler per part. */
+export interface UsageRule {
+  readonly id: string;
+  readonly productId: string;
+  /** `coat-area`: every square metre of every coat; `finish-area`: every finished square metre once. */
+  readonly per: 'finish-area' | 'coat-area' | 'banding-metre' | 'part' | 'project';
+  /** Amount in the product's unit; null takes the product's own catalogue rate. */
+  readonly rate: number | null;
+}
+
+/** A line the user adds by hand: hinges, screws, delivery. */
+export interface ExtraLine {
+  readonly id: string;
+  /** Catalogue product, or empty for a free line. */
+  readonly productId: string;
+  readonly name: string;
+  readonly category: CostCategory;
+  readonly quantity: number;
+  /** For free lines: price of one, minor units without tax; null when unknown. */
+  readonly unitPriceMinor: number | null;
+  readonly supplierId: string;
+}
+
+/** What is already on the shelf for this project. */
+export interface OnHand {
+  readonly id: string;
+  readonly productId: string;
+  /** In the product's unit. For rolls and boards: the length of one piece. For sheets: 1. */
+  readonly amount: number;
+  /** How many such pieces, cans or rolls. */
+  readonly count: number;
+  /** Sheet offcuts: usable size, mm. */
+  readonly lengthMm: number | null;
+  readonly widthMm: number | null;
+}
+
+/** A thickness the user measured; it replaces the catalogue's typical figure everywhere in this project. */
+export interface Measurement {
+  readonly id: string;
+  readonly productId: string;
+  readonly thicknessMm: number;
+}
+
+/** A named size that `=` cells may use. */
+export interface NamedSize {
+  readonly id: string;
+  readonly name: string;
+  /** As typed: a length or an expression. */
+  readonly value: string;
+  readonly note: string;
+}
+
+export type CostCategory =
+  | 'sheets'
+  | 'boards'
+  | 'banding'
+  | 'finish'
+  | 'thinner'
+  | 'abrasives'
+  | 'glue'
+  | 'filler'
+  | 'hardware'
+  | 'consumables'
+  | 'other';
+
+export const COST_CATEGORIES = [
+  'sheets',
+  'boards',
+  'banding',
+  'finish',
+  'thinner',
+  'abrasives',
+  'glue',
+  'filler',
+  'hardware',
+  'consumables',
+  'other',
+] as const satisfies readonly CostCategory[];
+
+export interface ProjectInput {
+  readonly settings: ProjectSettings;
+  readonly sizes: readonly NamedSize[];
+  readonly parts: readonly PartInput[];
+  readonly recipes: readonly Recipe[];
+  readonly blends: readonly Blend[];
+  readonly rules: readonly UsageRule[];
+  readonly extras: readonly ExtraLine[];
+  readonly onHand: readonly OnHand[];
+  readonly measurements: readonly Measurement[];
+  readonly catalogue: Catalogue;
+}
