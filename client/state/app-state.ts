@@ -1,0 +1,76 @@
+import type { Change, ProjectState, ProjectSummary } from '../../server/http/contract.ts';
+import type { Figure } from '../../server/planning/figure.ts';
+import type { ProblemPlace } from '../../server/planning/problem.ts';
+import type { Catalogue } from '../../server/planning/product.ts';
+import type { ScreenName } from './route.ts';
+
+export type { ScreenName } from './route.ts';
+
+export type Mode = 'light' | 'dark' | 'system';
+
+/** Something the user should know. `again` holds an edit that was not taken, so that nothing typed is lost. */
+export interface Notice {
+  readonly kind: 'info' | 'error' | 'stale';
+  readonly text: string;
+  readonly wayOut?: string;
+  readonly again?: {
+    readonly projectId: string;
+    readonly changes: readonly Change[];
+    readonly label?: string;
+  };
+}
+
+export interface AppState {
+  /** starting: the first answers are not there yet. unreachable: the first request failed. */
+  readonly phase: 'starting' | 'ready' | 'unreachable';
+  readonly projects: readonly ProjectSummary[];
+  readonly project: ProjectState | null;
+  readonly catalogue: Catalogue | null;
+  readonly screen: ScreenName;
+  readonly selectedPartId: string | null;
+  /** The opened figure; `figure` is null while it loads. `trail`: paths walked through to get here, oldest first. */
+  readonly working: {
+    readonly at: string;
+    readonly figure: Figure | null;
+    readonly trail: readonly string[];
+  } | null;
+  /** The cell the user asked to be taken to; the screen that gets there calls `actions.arrived`. */
+  readonly focus: ProblemPlace | null;
+  readonly problemsOpen: boolean;
+  readonly notice: Notice | null;
+  readonly mode: Mode;
+  /** Requests under way that will change the project. */
+  readonly pending: number;
+}
+
+let state: AppState = {
+  phase: 'starting',
+  projects: [],
+  project: null,
+  catalogue: null,
+  screen: 'parts',
+  selectedPartId: null,
+  working: null,
+  focus: null,
+  problemsOpen: false,
+  notice: null,
+  mode: 'system',
+  pending: 0,
+};
+
+const listeners = new Set<() => void>();
+
+export function getState(): AppState {
+  return state;
+}
+
+/** Calls `listener` after every change of state, until the returned function is called. */
+export function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+export function setState(patch: Partial<AppState>): void {
+  state = { ...state, ...patch };
+  for (const listener of listeners) listener();
+}

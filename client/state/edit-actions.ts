@@ -1,0 +1,103 @@
+import type { Change, ChangeAnswer } from '../../server/http/contract.ts';
+import { ApiError, request } from './api.ts';
+import { getState, type Notice, setState } from './app-state.ts';
+import { applyAnswer } from './apply-answer.ts';
+import { inTurn } from './in-turn.ts';
+import { fetchProject, projectPath } from './project-actions.ts';
+import { refreshWorking } from './working-actions.ts';
+
+/** Sends one edit. Null when it was refused; the notice then says why and keeps what was typed. */
+export function change(changes: readonly Change[], label?: string): Promise<ChangeAnswer | null> {
+  const projectId = getState().project?.id;
+  if (projectId === undefined || changes.length === 0) return Promise.resolve(null);
+  const again = label === undefined ? { projectId, changes } : { projectId, changes, label };
+  return edit(projectId, 'changes', label === undefined ? { changes } : { changes, label }, again);
+}
+
+export async function undo(): Promise<void> {
+  const project = getState().project;
+  if (project?.canUndo || getState().pending > 0) await step('undo');
+}
+
+export async function redo(): Promise<void> {
+  const project = getState().project;
+  if (project?.canRedo || getState().pending > 0) await step('redo');
+}
+
+/** Sends the edits the notice kept once more, on top of the newest revision. */
+export async function applyAgain(): Promise<void> {
+  const again = getState().notice?.again;
+  setState({ notice: null });
+  if (again === undefined || again.projectId !== getState().project?.id) return;
+  await change(again.changes, again.label);
+}
+
+async function step(direction: 'undo' | 'redo'): Promise<void> {
+  const project = getState().project;
+  if (project === null) return;
+  const words = direction === 'undo' ? project.undoLabel : project.redoLabel;
+  const answer = await edit(project.id, direction, {}, undefined);
+  if (answer !== null && words !== null)
+    setState({
+      notice: { kind: 'info', text: direction === 'undo' ? `Undone: ${words}.` : `Done again: ${words}.` },
+    });
+}
+
+function edit(
+  projectId: string,
+  route: string,
+  body: object,
+  again: Notice['again'],
+): Promise<ChangeAnswer | null> {
+  return inTurn(async () => {
+    const project = getState().project;
+    if (project === null || project.id !== projectId) return null;
+    try {
+      const answer = await request<ChangeAnswer>('POST', projectPath(projectId, route), {
+        revision: project.revision,
+        ...body,
+      });
+      take(answer);
+      return answer;
+    } catch (error) {
+      await refused(error, projectId, again);
+      return null;
+    }
+  });
+}
+
+function take(answer: ChangeAnswer): void {
+  const { project, projects } = getState();
+  if (project === null) return;
+  const { name, units, currency } = answer.settings;
+  setState({
+    project: applyAnswer(project, answer),
+    projects: projects.map((one) =>
+      one.id === project.id ? { ...one, name, units, currency, revision: answer.revision } : one,
+    ),
+  });
+  void refreshWorking();
+}
+
+/** Keeps what was typed: in the notice, together with earlier edits that are still waiting there. */
+async function refused(error: unknown, projectId: string, again: Notice['again']): Promise<void> {
+  if (!(error instanceof ApiError)) throw error;
+  if (error.code === 'revision-stale') await fetchProject(projectId).catch(() => undefined);
+  const waiting = getState().notice?.again;
+  const kept =
+    again !== undefined && waiting?.projectId === projectId
+      ? { ...again, changes: [...waiting.changes, ...again.changes] }
+      : again;
+  const text =
+    error.code === 'revision-stale'
+      ? 'The project was changed in another window just before. Its newest state is shown; your last edit was not applied.'
+      : error.message;
+  const wayOut =
+    error.code === 'revision-stale'
+      ? 'Look at what changed, then apply your edit again if it still fits.'
+      : error.wayOut;
+  const kind = error.code === 'revision-stale' ? 'stale' : 'error';
+  // A request the server could not even read will not be read the second time either.
+  const worthRepeating = error.code !== 'bad-request' && kept !== undefined;
+  setState({ notice: worthRepeating ? { kind, text, wayOut, again: kept } : { kind, text, wayOut } });
+}

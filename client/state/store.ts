@@ -1,0 +1,35 @@
+/** The one store of the client: what is known, who wants to hear of changes, and everything a screen may ask for. */
+export { type AppState, getState, type Mode, type Notice, type ScreenName, subscribe } from './app-state.ts';
+
+import { applyAgain, change, redo, undo } from './edit-actions.ts';
+import {
+  createProject,
+  deleteProject,
+  duplicateProject,
+  openProject,
+  reloadCatalogue,
+} from './project-actions.ts';
+import { arrived, dismissNotice, goTo, selectPart, setMode, show, showProblems } from './view-actions.ts';
+import { backWorking, closeWorking, openWorking } from './working-actions.ts';
+
+export const actions = {
+  openProject,
+  createProject,
+  duplicateProject,
+  deleteProject,
+  reloadCatalogue,
+  change,
+  applyAgain,
+  undo,
+  redo,
+  show,
+  selectPart,
+  showProblems,
+  goTo,
+  arrived,
+  setMode,
+  dismissNotice,
+  openWorking,
+  closeWorking,
+  backWorking,
+} as const;

@@ -1,0 +1,69 @@
+import type { ProblemPlace, ProblemTable } from '../../server/planning/problem.ts';
+import { getState, type Mode, setState } from './app-state.ts';
+import { type ScreenName, writeRoute } from './route.ts';
+
+const MODE_KEY = 'plywright.mode';
+
+/** The screen on which the rows of a table are edited. */
+const SCREEN_OF_TABLE = {
+  parts: 'parts',
+  document: 'parts',
+  recipes: 'finish',
+  steps: 'finish',
+  blends: 'finish',
+  components: 'finish',
+  rules: 'finish',
+  extras: 'buy',
+  onHand: 'buy',
+  measurements: 'settings',
+  sizes: 'settings',
+  settings: 'settings',
+  products: 'catalogue',
+} as const satisfies Record<ProblemTable, ScreenName>;
+
+export function show(screen: ScreenName): void {
+  const { project } = getState();
+  setState({ screen });
+  if (project !== null) {
+    const hash = writeRoute({ projectId: project.id, screen });
+    if (location.hash !== hash) history.pushState(null, '', hash);
+  }
+}
+
+export function selectPart(id: string | null): void {
+  if (getState().selectedPartId !== id) setState({ selectedPartId: id });
+}
+
+export function showProblems(open: boolean): void {
+  setState({ problemsOpen: open });
+}
+
+/** Takes the user to the cell a problem sits in. */
+export function goTo(place: ProblemPlace): void {
+  setState({ focus: place });
+  show(SCREEN_OF_TABLE[place.table]);
+}
+
+/** Said by the screen that has put the keyboard focus where `goTo` asked. */
+export function arrived(): void {
+  if (getState().focus !== null) setState({ focus: null });
+}
+
+export function setMode(mode: Mode): void {
+  localStorage.setItem(MODE_KEY, mode);
+  showMode(mode);
+}
+
+export function restoreMode(): void {
+  const stored = localStorage.getItem(MODE_KEY);
+  showMode(stored === 'light' || stored === 'dark' ? stored : 'system');
+}
+
+export function dismissNotice(): void {
+  setState({ notice: null });
+}
+
+function showMode(mode: Mode): void {
+  document.documentElement.dataset.mode = mode;
+  setState({ mode });
+}
