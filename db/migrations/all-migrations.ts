@@ -1,0 +1,5 @@
+import type { Migration } from '../migrate.ts';
+import { first } from './001-first.ts';
+
+/** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
+export const ALL_MIGRATIONS: readonly Migration[] = [first];

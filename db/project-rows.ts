@@ -1,0 +1,72 @@
+import type {
+  Blend,
+  BlendComponent,
+  ExtraLine,
+  Measurement,
+  NamedSize,
+  OnHand,
+  PartInput,
+  ProjectSettings,
+  Recipe,
+  RecipeStep,
+  UsageRule,
+} from '../server/planning/project-input.ts';
+
+/**
+ * One project as it is stored and as it travels: flat lists of rows, each with its place in its list, steps and
+ * components with the id of the row they belong to. Ids are strings of digits.
+ */
+type Placed<T> = T & { readonly position: number };
+export type PartRow = Placed<PartInput>;
+export type RecipeRow = Placed<Omit<Recipe, 'steps'>>;
+export type StepRow = Placed<RecipeStep & { readonly recipeId: string }>;
+export type BlendRow = Placed<Omit<Blend, 'components'>>;
+export type ComponentRow = Placed<BlendComponent & { readonly blendId: string }>;
+export type RuleRow = Placed<UsageRule>;
+export type ExtraRow = Placed<ExtraLine>;
+export type OnHandRow = Placed<OnHand>;
+export type MeasurementRow = Placed<Measurement>;
+export type SizeRow = Placed<NamedSize>;
+
+export interface ProjectRows {
+  readonly parts: readonly PartRow[];
+  readonly recipes: readonly RecipeRow[];
+  readonly steps: readonly StepRow[];
+  readonly blends: readonly BlendRow[];
+  readonly components: readonly ComponentRow[];
+  readonly rules: readonly RuleRow[];
+  readonly extras: readonly ExtraRow[];
+  readonly onHand: readonly OnHandRow[];
+  readonly measurements: readonly MeasurementRow[];
+  readonly sizes: readonly SizeRow[];
+}
+export type RowTable = keyof ProjectRows;
+export const ROW_TABLES = [
+  'parts',
+  'recipes',
+  'steps',
+  'blends',
+  'components',
+  'rules',
+  'extras',
+  'onHand',
+  'measurements',
+  'sizes',
+] as const satisfies readonly RowTable[];
+
+export interface ProjectSummary {
+  readonly id: string;
+  readonly name: string;
+  readonly units: ProjectSettings['units'];
+  readonly currency: string;
+  readonly revision: number;
+  readonly updatedAt: string;
+}
+
+/** What is stored of one project, read in one go. */
+export interface StoredProject {
+  readonly id: string;
+  readonly revision: number;
+  readonly settings: ProjectSettings;
+  readonly rows: ProjectRows;
+}

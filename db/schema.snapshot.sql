@@ -1,0 +1,259 @@
+CREATE TABLE blend (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  name TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX blend_by_project ON blend (project_id, position);
+
+CREATE TABLE blend_component (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  blend_id INTEGER NOT NULL REFERENCES blend (id) ON DELETE CASCADE,
+  product_id TEXT NOT NULL,
+  parts REAL NOT NULL
+) STRICT;
+
+CREATE INDEX blend_component_by_blend ON blend_component (blend_id);
+
+CREATE INDEX blend_component_by_project ON blend_component (project_id, position);
+
+CREATE TABLE catalogue_state (
+  id INTEGER PRIMARY KEY CHECK (id = 1),
+  revision INTEGER NOT NULL
+) STRICT;
+
+CREATE TABLE edit (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  revision INTEGER NOT NULL,
+  label TEXT NOT NULL,
+  rows TEXT NOT NULL,
+  at TEXT NOT NULL,
+  state TEXT NOT NULL CHECK (state IN ('done', 'undone', 'dropped'))
+) STRICT;
+
+CREATE INDEX edit_by_state ON edit (project_id, state, id);
+
+CREATE TABLE extra_line (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  product_id TEXT NOT NULL,
+  name TEXT NOT NULL,
+  category TEXT NOT NULL,
+  quantity REAL NOT NULL,
+  unit_price_minor INTEGER,
+  supplier_id TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX extra_line_by_project ON extra_line (project_id, position);
+
+CREATE TABLE measurement (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  product_id TEXT NOT NULL,
+  thickness_mm REAL NOT NULL
+) STRICT;
+
+CREATE INDEX measurement_by_project ON measurement (project_id, position);
+
+CREATE TABLE named_size (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  name TEXT NOT NULL,
+  value TEXT NOT NULL,
+  value_mm REAL,
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX named_size_by_project ON named_size (project_id, position);
+
+CREATE TABLE on_hand (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  product_id TEXT NOT NULL,
+  amount REAL NOT NULL,
+  count INTEGER NOT NULL,
+  length_mm REAL,
+  width_mm REAL
+) STRICT;
+
+CREATE INDEX on_hand_by_project ON on_hand (project_id, position);
+
+CREATE TABLE pack (
+  product_id TEXT NOT NULL REFERENCES product (id),
+  position INTEGER NOT NULL,
+  id TEXT NOT NULL,
+  label TEXT NOT NULL,
+  amount REAL NOT NULL,
+  length_mm REAL,
+  width_mm REAL,
+  price_minor INTEGER,
+  currency TEXT NOT NULL,
+  supplier_id TEXT REFERENCES supplier (id),
+  basis TEXT NOT NULL,
+  source TEXT NOT NULL,
+  read_on TEXT,
+  note TEXT,
+  PRIMARY KEY (product_id, position),
+  UNIQUE (product_id, id)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE part (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  name TEXT NOT NULL,
+  section TEXT NOT NULL,
+  quantity TEXT NOT NULL,
+  length TEXT NOT NULL,
+  length_mm REAL,
+  width TEXT NOT NULL,
+  width_mm REAL,
+  shape TEXT NOT NULL CHECK (shape IN ('rectangle', 'round')),
+  material_id TEXT NOT NULL,
+  grain TEXT NOT NULL CHECK (grain IN ('along', 'across', 'free')),
+  edge_front TEXT NOT NULL,
+  edge_back TEXT NOT NULL,
+  edge_left TEXT NOT NULL,
+  edge_right TEXT NOT NULL,
+  radius_front_left TEXT NOT NULL,
+  radius_front_left_mm REAL,
+  radius_front_right TEXT NOT NULL,
+  radius_front_right_mm REAL,
+  radius_back_left TEXT NOT NULL,
+  radius_back_left_mm REAL,
+  radius_back_right TEXT NOT NULL,
+  radius_back_right_mm REAL,
+  show_recipe_id TEXT NOT NULL,
+  back_recipe_id TEXT NOT NULL,
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX part_by_project ON part (project_id, position);
+
+CREATE TABLE product (
+  position INTEGER PRIMARY KEY AUTOINCREMENT,
+  id TEXT NOT NULL UNIQUE,
+  kind TEXT NOT NULL,
+  name TEXT NOT NULL,
+  short_name TEXT NOT NULL COLLATE NOCASE UNIQUE,
+  unit TEXT NOT NULL CHECK (unit IN ('pcs', 'm', 'L', 'g')),
+  species TEXT,
+  deducted TEXT,
+  band_material TEXT,
+  role TEXT,
+  carrier TEXT,
+  colour TEXT,
+  hardener_id TEXT,
+  mix_base REAL,
+  mix_hardener REAL,
+  grit REAL,
+  nominal TEXT,
+  rags TEXT,
+  recoat_basis TEXT,
+  recoat_source TEXT,
+  recoat_read_on TEXT,
+  recoat_note TEXT,
+  retired INTEGER NOT NULL CHECK (retired IN (0, 1)),
+  origin TEXT NOT NULL CHECK (origin IN ('shipped', 'user')),
+  note TEXT
+) STRICT;
+
+CREATE TABLE product_figure (
+  product_id TEXT NOT NULL REFERENCES product (id),
+  name TEXT NOT NULL,
+  low REAL,
+  typical REAL,
+  high REAL,
+  unit TEXT NOT NULL,
+  basis TEXT NOT NULL,
+  source TEXT NOT NULL,
+  read_on TEXT,
+  note TEXT,
+  PRIMARY KEY (product_id, name)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE project (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  revision INTEGER NOT NULL,
+  created_at TEXT NOT NULL,
+  updated_at TEXT NOT NULL,
+  name TEXT NOT NULL,
+  units TEXT NOT NULL CHECK (units IN ('metric', 'us')),
+  inch_style TEXT NOT NULL CHECK (inch_style IN ('fraction', 'decimal')),
+  inch_denominator INTEGER NOT NULL,
+  currency TEXT NOT NULL,
+  tax_percent REAL,
+  coverage_choice TEXT NOT NULL CHECK (coverage_choice IN ('low', 'typical', 'high')),
+  overhang_mm REAL NOT NULL,
+  trim_allowance_mm REAL NOT NULL,
+  spare_strips INTEGER NOT NULL,
+  banding_order TEXT NOT NULL,
+  kerf_mm REAL NOT NULL,
+  sheet_trim_mm REAL NOT NULL,
+  finish_loss REAL NOT NULL
+) STRICT;
+
+CREATE TABLE recipe (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  name TEXT NOT NULL,
+  faces TEXT NOT NULL CHECK (faces IN ('flip', 'points'))
+) STRICT;
+
+CREATE INDEX recipe_by_project ON recipe (project_id, position);
+
+CREATE TABLE recipe_step (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  recipe_id INTEGER NOT NULL REFERENCES recipe (id) ON DELETE CASCADE,
+  kind TEXT NOT NULL,
+  product_id TEXT NOT NULL,
+  blend_id TEXT NOT NULL,
+  coats INTEGER NOT NULL,
+  method TEXT NOT NULL,
+  transfer_efficiency REAL,
+  thinning REAL NOT NULL,
+  thinner_id TEXT NOT NULL,
+  session_loss_l REAL,
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX recipe_step_by_project ON recipe_step (project_id, position);
+
+CREATE INDEX recipe_step_by_recipe ON recipe_step (recipe_id);
+
+CREATE TABLE recoat_interval (
+  product_id TEXT NOT NULL REFERENCES product (id),
+  position INTEGER NOT NULL,
+  from_min REAL NOT NULL,
+  to_min REAL,
+  scuff INTEGER NOT NULL CHECK (scuff IN (0, 1)),
+  PRIMARY KEY (product_id, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE supplier (
+  id TEXT NOT NULL PRIMARY KEY,
+  name TEXT NOT NULL,
+  lead_time_days REAL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE usage_rule (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  product_id TEXT NOT NULL,
+  per TEXT NOT NULL,
+  rate REAL
+) STRICT;
+
+CREATE INDEX usage_rule_by_project ON usage_rule (project_id, position);
