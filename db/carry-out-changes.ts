@@ -1,0 +1,189 @@
+import type { Database } from 'better-sqlite3';
+import type { ProjectSettings, UnitSystem } from '../server/planning/project-input.ts';
+import type { Change, RowValues } from './change.ts';
+import { noSuchProject } from './current-revision.ts';
+import { placeInFront } from './place-in-front.ts';
+import type { RowTable } from './project-rows.ts';
+import { readSettings, settingsColumns } from './projects.repository.ts';
+import { Refusal } from './refusal.ts';
+import type { RowJournal } from './row-journal.ts';
+import { millimetreColumn, ROW_LAYOUTS, type RowField } from './row-layouts.ts';
+import { rowIdsReferringTo, type StoredRow } from './rows.repository.ts';
+
+/**
+ * How a length cell is read when it is stored: the text that keeps its meaning when the project's units are
+ * switched ("600" becomes "600 mm"), and its millimetres, null when it is an expression or not readable. Such a
+ * cell keeps the text as typed.
+ */
+export type ReadLengthCell = (
+  text: string,
+  units: UnitSystem,
+) => { readonly text: string; readonly mm: number | null };
+
+interface Editing {
+  readonly db: Database;
+  readonly projectId: number;
+  readonly journal: RowJournal;
+  readonly readLengthCell: ReadLengthCell;
+  readonly newRows: Map<string, { readonly table: RowTable; readonly id: number }>;
+  units: UnitSystem;
+}
+
+/**
+ * Carries out changes one after the other through the journal; the caller holds the transaction. Answers the ids
+ * of the new rows by their tempId. Throws Refusal with the path of the value that cannot be taken.
+ */
+export function carryOutChanges(
+  db: Database,
+  projectId: number,
+  changes: readonly Change[],
+  journal: RowJournal,
+  readLengthCell: ReadLengthCell,
+): Readonly<Record<string, string>> {
+  const settings = readSettings(db, projectId);
+  if (settings === undefined) throw noSuchProject(projectId);
+  db.pragma('defer_foreign_keys = ON');
+  const editing: Editing = {
+    db,
+    projectId,
+    journal,
+    readLengthCell,
+    newRows: new Map(),
+    units: settings.units,
+  };
+  const following = insertsFollowing(changes);
+  changes.forEach((change, index) => {
+    carryOut(editing, change, `changes.${index}`, following[index] ?? 0);
+  });
+  return Object.fromEntries([...editing.newRows].map(([tempId, row]) => [tempId, String(row.id)]));
+}
+
+function carryOut(editing: Editing, change: Change, at: string, following: number): void {
+  const { journal } = editing;
+  if (change.op === 'settings') {
+    const values = change.values as Partial<ProjectSettings>;
+    journal.updateSettings(settingsColumns(values));
+    if (values.units !== undefined) editing.units = values.units;
+    return;
+  }
+  const { table } = change;
+  if (change.op === 'insert') {
+    const id = journal.insert(table, {
+      ...columnsOf(editing, table, withInitialValues(table, change.values, at), at),
+      position: position(editing, table, change.before ?? null, at, { following }),
+    });
+    if (change.tempId !== undefined) nameNewRow(editing, change.tempId, { table, id }, at);
+    return;
+  }
+  const id = rowId(editing, table, change.id, `${at}.id`);
+  if (change.op === 'update') journal.update(table, id, columnsOf(editing, table, change.values, at));
+  else if (change.op === 'delete') deleteRow(editing, table, id);
+  else if (change.before !== change.id)
+    journal.update(table, id, { position: position(editing, table, change.before, at, { moved: id }) });
+}
+
+/** For each change, how many inserts in front of the same row come right after it. */
+function insertsFollowing(changes: readonly Change[]): number[] {
+  const counts = new Array<number>(changes.length).fill(0);
+  for (let index = changes.length - 2; index >= 0; index--) {
+    const change = changes[index];
+    const next = changes[index + 1];
+    if (change?.op !== 'insert' || next?.op !== 'insert') continue;
+    if (change.table === next.table && change.before === next.before)
+      counts[index] = (counts[index + 1] ?? 0) + 1;
+  }
+  return counts;
+}
+
+function position(
+  editing: Editing,
+  table: RowTable,
+  before: string | null,
+  at: string,
+  detail: { readonly following?: number; readonly moved?: number },
+): number {
+  const id = before === null ? null : rowId(editing, table, before, `${at}.before`);
+  return placeInFront(editing.db, editing.projectId, editing.journal, table, id, detail);
+}
+
+/** Takes a row away with the rows that belong to it, and empties the cells that mention it. */
+function deleteRow(editing: Editing, table: RowTable, id: number): void {
+  const { db, projectId, journal } = editing;
+  for (const layout of Object.values(ROW_LAYOUTS)) {
+    for (const field of layout.fields) {
+      if (field.refersTo !== table) continue;
+      for (const referring of rowIdsReferringTo(db, projectId, layout.table, field, id)) {
+        if (field.kind === 'parent') deleteRow(editing, layout.table, referring);
+        else journal.update(layout.table, referring, { [field.column]: '' });
+      }
+    }
+  }
+  journal.remove(table, id);
+}
+
+function withInitialValues(table: RowTable, values: RowValues, at: string): RowValues {
+  const { fields, one } = ROW_LAYOUTS[table];
+  const missing = fields.find((field) => field.initial === undefined && values[field.name] === undefined);
+  if (missing !== undefined)
+    throw new Refusal('bad-request', `A new ${one} needs its ${missing.words}.`, {
+      wayOut: `Give ${missing.name}.`,
+      field: `${at}.values.${missing.name}`,
+    });
+  return { ...Object.fromEntries(fields.map((field) => [field.name, field.initial ?? null])), ...values };
+}
+
+function columnsOf(editing: Editing, table: RowTable, values: RowValues, at: string): StoredRow {
+  const { fields } = ROW_LAYOUTS[table];
+  const columns: Record<string, string | number | null> = {};
+  for (const [name, value] of Object.entries(values)) {
+    const field = fields.find((candidate) => candidate.name === name);
+    if (field === undefined) throw new RangeError(`carryOutChanges: ${table} has no field ${name}`);
+    const where = `${at}.values.${name}`;
+    if (field.kind === 'length') {
+      const cell = editing.readLengthCell(String(value), editing.units);
+      columns[field.column] = cell.text;
+      columns[millimetreColumn(field)] = cell.mm;
+    } else if (field.kind === 'parent') {
+      columns[field.column] = rowId(editing, field.refersTo as RowTable, String(value), where);
+    } else if (field.kind === 'mention') {
+      columns[field.column] = mention(editing, field, String(value), where);
+    } else columns[field.column] = value as string | number | null;
+  }
+  return columns;
+}
+
+/** A mention of a row that is there, or free text kept as typed; a number that is no row's id is refused. */
+function mention(editing: Editing, field: RowField, text: string, at: string): string {
+  const table = field.refersTo as RowTable;
+  if (editing.newRows.get(text)?.table === table || /^\d+$/.test(text))
+    return String(rowId(editing, table, text, at));
+  return text;
+}
+
+/** The id of a row that is there, given as such or by the tempId of a row inserted before. */
+function rowId(editing: Editing, table: RowTable, text: string, at: string): number {
+  const named = editing.newRows.get(text);
+  const id = named?.table === table ? named.id : /^\d{1,15}$/.test(text) ? Number(text) : null;
+  if (id === null || editing.journal.read(table, id) === null) {
+    const { one, many } = ROW_LAYOUTS[table];
+    throw new Refusal('not-found', `The project has no ${one} with the id “${text.slice(0, 40)}”.`, {
+      wayOut: `Read the project again to see which ${many} it has.`,
+      field: at,
+    });
+  }
+  return id;
+}
+
+function nameNewRow(
+  editing: Editing,
+  tempId: string,
+  row: { readonly table: RowTable; readonly id: number },
+  at: string,
+): void {
+  if (/^\d+$/.test(tempId) || editing.newRows.has(tempId))
+    throw new Refusal('bad-request', `“${tempId.slice(0, 40)}” cannot be used as tempId.`, {
+      wayOut: 'Use a text that is not a number, and a different one for every new row.',
+      field: `${at}.tempId`,
+    });
+  editing.newRows.set(tempId, row);
+}

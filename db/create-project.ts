@@ -1,0 +1,73 @@
+import type { Database } from 'better-sqlite3';
+import type { ProjectInput } from '../server/planning/project-input.ts';
+import { carryOutChanges, type ReadLengthCell } from './carry-out-changes.ts';
+import type { Change, RowValues } from './change.ts';
+import type { RowTable } from './project-rows.ts';
+import { insertProject } from './projects.repository.ts';
+import { openRowJournal } from './row-journal.ts';
+
+/** A project as a document holds it: its ids are its own and are replaced when it is stored. */
+export type NewProject = Omit<ProjectInput, 'catalogue'>;
+
+/** Stores a project under a new id, at revision 1 and with an empty edit log. Answers the id. */
+export function createProject(
+  db: Database,
+  project: NewProject,
+  given: { readonly readLengthCell: ReadLengthCell; readonly now: Date },
+): number {
+  return db
+    .transaction(() => {
+      const id = insertProject(db, project.settings, given.now.toISOString());
+      carryOutChanges(db, id, insertsOf(project), openRowJournal(db, id), given.readLengthCell);
+      return id;
+    })
+    .immediate();
+}
+
+/** The rows of a project as inserts, those first that others refer to. */
+function insertsOf(project: NewProject): Change[] {
+  const recipeIds = new Set(project.recipes.map((recipe) => recipe.id));
+  const blendIds = new Set(project.blends.map((blend) => blend.id));
+  return [
+    ...project.sizes.map((row) => insert('sizes', row)),
+    ...project.blends.flatMap(({ components, ...blend }) => [
+      insert('blends', blend),
+      ...components.map((row) => insert('components', { ...row, blendId: tempId('blends', blend.id) })),
+    ]),
+    ...project.recipes.flatMap(({ steps, ...recipe }) => [
+      insert('recipes', recipe),
+      ...steps.map((row) =>
+        insert('steps', {
+          ...row,
+          recipeId: tempId('recipes', recipe.id),
+          blendId: mention('blends', row.blendId, blendIds),
+        }),
+      ),
+    ]),
+    ...project.parts.map((row) =>
+      insert('parts', {
+        ...row,
+        showRecipeId: mention('recipes', row.showRecipeId, recipeIds),
+        backRecipeId: mention('recipes', row.backRecipeId, recipeIds),
+      }),
+    ),
+    ...project.rules.map((row) => insert('rules', row)),
+    ...project.extras.map((row) => insert('extras', row)),
+    ...project.onHand.map((row) => insert('onHand', row)),
+    ...project.measurements.map((row) => insert('measurements', row)),
+  ];
+}
+
+function insert<Row extends { readonly id: string }>(table: RowTable, { id, ...values }: Row): Change {
+  return { op: 'insert', table, tempId: tempId(table, id), values: values as unknown as RowValues };
+}
+
+function tempId(table: RowTable, id: string): string {
+  return `${table} ${id}`;
+}
+
+/** A mention in the document's own ids. One of a row it does not have stays readable, but is no number any more. */
+function mention(table: RowTable, id: string, known: ReadonlySet<string>): string {
+  if (known.has(id)) return tempId(table, id);
+  return /^\d+$/.test(id) ? `#${id}` : id;
+}

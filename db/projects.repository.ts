@@ -1,0 +1,94 @@
+import type { Database } from 'better-sqlite3';
+import type { ProjectSettings } from '../server/planning/project-input.ts';
+import type { ProjectSummary } from './project-rows.ts';
+import { columnName } from './row-layouts.ts';
+import type { StoredRow } from './rows.repository.ts';
+import { prepared } from './statements.ts';
+
+/** Projects and their settings. */
+
+type SettingName = keyof ProjectSettings;
+
+/** Every setting, with the words an undo menu uses for it. */
+export const SETTING_WORDS: Readonly<Record<SettingName, string>> = {
+  name: 'project name',
+  units: 'units',
+  inchStyle: 'way of printing inches',
+  inchDenominator: 'finest fraction',
+  currency: 'currency',
+  taxPercent: 'tax',
+  coverageChoice: 'coverage choice',
+  overhangMm: 'banding overhang',
+  trimAllowanceMm: 'banding trim allowance',
+  spareStrips: 'spare strips',
+  bandingOrder: 'banding order',
+  kerfMm: 'kerf',
+  sheetTrimMm: 'sheet trim',
+  finishLoss: 'finish loss',
+};
+
+const settingNames = Object.keys(SETTING_WORDS) as SettingName[];
+const settingColumns = settingNames.map(columnName);
+const settings = settingNames.map((name) => `${columnName(name)} AS ${name}`).join(', ');
+
+const sql = {
+  list: `SELECT CAST(id AS TEXT) AS id, name, units, currency, revision, updated_at AS updatedAt FROM project ORDER BY project.id`,
+  revision: `SELECT revision FROM project WHERE id = ?`,
+  settings: `SELECT ${settings} FROM project WHERE id = ?`,
+  stored: `SELECT id, ${settingColumns.join(', ')} FROM project WHERE id = ?`,
+  insert: `INSERT INTO project (revision, created_at, updated_at, ${settingColumns.join(', ')}) VALUES (1, @at, @at, ${settingColumns.map((column) => `@${column}`).join(', ')})`,
+  update: `UPDATE project SET ${settingColumns.map((column) => `${column} = @${column}`).join(', ')} WHERE id = @id`,
+  setRevision: `UPDATE project SET revision = ?, updated_at = ? WHERE id = ?`,
+  remove: `DELETE FROM project WHERE id = ?`,
+};
+
+interface SettingsRow extends Omit<ProjectSettings, 'bandingOrder'> {
+  readonly bandingOrder: string;
+}
+
+export function listProjects(db: Database): ProjectSummary[] {
+  return prepared(db, sql.list).all() as ProjectSummary[];
+}
+
+/** The revision of a project; undefined when there is no such project. */
+export function readRevision(db: Database, projectId: number): number | undefined {
+  return prepared(db, sql.revision).pluck().get(projectId) as number | undefined;
+}
+
+export function writeRevision(db: Database, projectId: number, revision: number, at: string): void {
+  prepared(db, sql.setRevision).run(revision, at, projectId);
+}
+
+export function readSettings(db: Database, projectId: number): ProjectSettings | undefined {
+  const row = prepared(db, sql.settings).get(projectId) as SettingsRow | undefined;
+  if (row === undefined) return undefined;
+  return { ...row, bandingOrder: row.bandingOrder.split(',') as ProjectSettings['bandingOrder'] & string[] };
+}
+
+/** The settings as columns, for the edit log. */
+export function readStoredSettings(db: Database, projectId: number): StoredRow | undefined {
+  return prepared(db, sql.stored).get(projectId) as StoredRow | undefined;
+}
+
+export function updateStoredSettings(db: Database, row: StoredRow): void {
+  prepared(db, sql.update).run(row);
+}
+
+/** Settings as columns; only the ones given. */
+export function settingsColumns(values: Partial<ProjectSettings>): StoredRow {
+  return Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [
+      columnName(name),
+      Array.isArray(value) ? value.join(',') : (value as string | number | null),
+    ]),
+  );
+}
+
+export function insertProject(db: Database, values: ProjectSettings, at: string): number {
+  return Number(prepared(db, sql.insert).run({ ...settingsColumns(values), at }).lastInsertRowid);
+}
+
+/** Takes the project away with all its rows and its edit log. */
+export function deleteProject(db: Database, projectId: number): void {
+  prepared(db, sql.remove).run(projectId);
+}

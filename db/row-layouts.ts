@@ -1,0 +1,158 @@
+import type { Scalar } from './change.ts';
+import type { ProjectRows, RowTable } from './project-rows.ts';
+
+/**
+ * How the rows of a project lie in the database: one layout per list, from which `rows.repository.ts` makes its
+ * statements. Names of tables and columns come from here and from nowhere else.
+ */
+
+/**
+ * - text, real, whole: as they stand; the optional ones may be null
+ * - length: text as typed, with its millimetres in a second column
+ * - parent: id of the row this one belongs to and is deleted with
+ * - mention: id of a row of another list, or empty; emptied when that row is deleted
+ */
+export type FieldKind =
+  | 'text'
+  | 'real'
+  | 'optional-real'
+  | 'whole'
+  | 'optional-whole'
+  | 'length'
+  | 'parent'
+  | 'mention';
+
+export interface RowField {
+  readonly name: string;
+  readonly column: string;
+  readonly kind: FieldKind;
+  /** What the field is called in an undo menu. */
+  readonly words: string;
+  /** Taken by a new row that does not say; undefined where every row must say. */
+  readonly initial: Scalar | undefined;
+  /** The list a parent or mention refers to. */
+  readonly refersTo: RowTable | null;
+}
+
+export interface RowLayout {
+  readonly table: RowTable;
+  readonly sqlName: string;
+  readonly one: string;
+  readonly many: string;
+  readonly fields: readonly RowField[];
+}
+
+type FieldName<Table extends RowTable> = Exclude<keyof ProjectRows[Table][number], 'id' | 'position'> &
+  string;
+type FieldSpec = readonly [kind: FieldKind, words: string, initial: Scalar | undefined, refersTo?: RowTable];
+
+function layout<Table extends RowTable>(
+  table: Table,
+  sqlName: string,
+  one: string,
+  many: string,
+  fields: Readonly<Record<FieldName<Table>, FieldSpec>>,
+): RowLayout {
+  return {
+    table,
+    sqlName,
+    one,
+    many,
+    fields: Object.entries<FieldSpec>(fields).map(([name, [kind, words, initial, refersTo]]) => ({
+      name,
+      column: columnName(name),
+      kind,
+      words,
+      initial,
+      refersTo: refersTo ?? null,
+    })),
+  };
+}
+
+/** camelCase to snake_case, as columns are called. */
+export function columnName(field: string): string {
+  return field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+}
+
+/** The column beside a length's text that holds its millimetres. */
+export function millimetreColumn(field: RowField): string {
+  return `${field.column}_mm`;
+}
+
+export const ROW_LAYOUTS: { readonly [Table in RowTable]: RowLayout } = {
+  parts: layout('parts', 'part', 'part', 'parts', {
+    name: ['text', 'name', ''],
+    section: ['text', 'section', ''],
+    quantity: ['text', 'quantity', '1'],
+    length: ['length', 'length', ''],
+    width: ['length', 'width', ''],
+    shape: ['text', 'shape', 'rectangle'],
+    materialId: ['text', 'material', ''],
+    grain: ['text', 'grain', 'along'],
+    edgeFront: ['text', 'front edge', 'hidden'],
+    edgeBack: ['text', 'back edge', 'hidden'],
+    edgeLeft: ['text', 'left edge', 'hidden'],
+    edgeRight: ['text', 'right edge', 'hidden'],
+    radiusFrontLeft: ['length', 'front left radius', ''],
+    radiusFrontRight: ['length', 'front right radius', ''],
+    radiusBackLeft: ['length', 'back left radius', ''],
+    radiusBackRight: ['length', 'back right radius', ''],
+    showRecipeId: ['mention', 'show face finish', '', 'recipes'],
+    backRecipeId: ['mention', 'back face finish', '', 'recipes'],
+    note: ['text', 'note', ''],
+  }),
+  recipes: layout('recipes', 'recipe', 'finish recipe', 'finish recipes', {
+    name: ['text', 'name', ''],
+    faces: ['text', 'way of coating the two faces', 'flip'],
+  }),
+  steps: layout('steps', 'recipe_step', 'finish step', 'finish steps', {
+    recipeId: ['parent', 'recipe', undefined, 'recipes'],
+    kind: ['text', 'kind', 'topcoat'],
+    productId: ['text', 'product', ''],
+    blendId: ['mention', 'blend', '', 'blends'],
+    coats: ['whole', 'coats', 1],
+    method: ['text', 'method', 'brush'],
+    transferEfficiency: ['optional-real', 'transfer efficiency', null],
+    thinning: ['real', 'thinning', 0],
+    thinnerId: ['text', 'thinner', ''],
+    sessionLossL: ['optional-real', 'loss per session', null],
+    note: ['text', 'note', ''],
+  }),
+  blends: layout('blends', 'blend', 'blend', 'blends', {
+    name: ['text', 'name', ''],
+  }),
+  components: layout('components', 'blend_component', 'blend component', 'blend components', {
+    blendId: ['parent', 'blend', undefined, 'blends'],
+    productId: ['text', 'product', ''],
+    parts: ['real', 'parts by volume', 1],
+  }),
+  rules: layout('rules', 'usage_rule', 'usage rate', 'usage rates', {
+    productId: ['text', 'product', ''],
+    per: ['text', 'measure', 'finish-area'],
+    rate: ['optional-real', 'rate', null],
+  }),
+  extras: layout('extras', 'extra_line', 'extra line', 'extra lines', {
+    productId: ['text', 'product', ''],
+    name: ['text', 'name', ''],
+    category: ['text', 'category', 'hardware'],
+    quantity: ['real', 'quantity', 1],
+    unitPriceMinor: ['optional-whole', 'price', null],
+    supplierId: ['text', 'supplier', ''],
+  }),
+  onHand: layout('onHand', 'on_hand', 'item on hand', 'items on hand', {
+    productId: ['text', 'product', ''],
+    amount: ['real', 'amount', 1],
+    count: ['whole', 'count', 1],
+    lengthMm: ['optional-real', 'length', null],
+    widthMm: ['optional-real', 'width', null],
+  }),
+  measurements: layout('measurements', 'measurement', 'measured thickness', 'measured thicknesses', {
+    productId: ['text', 'product', ''],
+    thicknessMm: ['real', 'thickness', undefined],
+  }),
+  sizes: layout('sizes', 'named_size', 'named size', 'named sizes', {
+    name: ['text', 'name', ''],
+    value: ['length', 'value', ''],
+    note: ['text', 'note', ''],
+  }),
+};

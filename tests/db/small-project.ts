@@ -1,0 +1,106 @@
+import type { NewProject } from '../../db/create-project.ts';
+import type { PartInput, ProjectSettings, RecipeStep } from '../../server/planning/project-input.ts';
+
+/** A made-up project with at least one row in every list, for tests of storing and editing. */
+
+export const settings: ProjectSettings = {
+  name: 'Bench and shelf',
+  units: 'metric',
+  inchStyle: 'fraction',
+  inchDenominator: 32,
+  currency: 'EUR',
+  taxPercent: 20,
+  coverageChoice: 'low',
+  overhangMm: 25,
+  trimAllowanceMm: 1.6,
+  spareStrips: 1,
+  bandingOrder: ['left', 'right', 'back', 'front'],
+  kerfMm: 3,
+  sheetTrimMm: 5,
+  finishLoss: 0.05,
+};
+
+export const part: PartInput = {
+  id: 'seat',
+  name: 'Seat',
+  section: 'bench',
+  quantity: '2',
+  length: '1200',
+  width: '400',
+  shape: 'rectangle',
+  materialId: 'birch-ply-18',
+  grain: 'along',
+  edgeFront: 'birch-veneer-22',
+  edgeBack: 'hidden',
+  edgeLeft: 'bare',
+  edgeRight: 'bare',
+  radiusFrontLeft: '30',
+  radiusFrontRight: '30',
+  radiusBackLeft: '',
+  radiusBackRight: '',
+  showRecipeId: 'clear',
+  backRecipeId: 'clear',
+  note: '',
+};
+
+const step: RecipeStep = {
+  id: 'stain',
+  kind: 'stain',
+  productId: '',
+  blendId: 'walnut',
+  coats: 1,
+  method: 'wipe',
+  transferEfficiency: null,
+  thinning: 0,
+  thinnerId: '',
+  sessionLossL: null,
+  note: '',
+};
+
+export const smallProject: NewProject = {
+  settings,
+  sizes: [{ id: 'depth', name: 'depth', value: '400', note: '' }],
+  parts: [
+    part,
+    { ...part, id: 'leg', name: 'Leg', length: '=depth + 20', width: 'about 40', backRecipeId: '' },
+    { ...part, id: 'shelf', name: 'Shelf', showRecipeId: '', backRecipeId: '' },
+  ],
+  recipes: [
+    {
+      id: 'clear',
+      name: 'Clear satin',
+      faces: 'flip',
+      steps: [
+        step,
+        { ...step, id: 'top', kind: 'topcoat', productId: 'oil-poly-satin', blendId: '', coats: 3 },
+      ],
+    },
+    { id: 'paint', name: 'White', faces: 'points', steps: [] },
+  ],
+  blends: [
+    {
+      id: 'walnut',
+      name: 'Walnut mix',
+      components: [
+        { id: 'a', productId: 'stain-dark', parts: 2 },
+        { id: 'b', productId: 'stain-light', parts: 1 },
+      ],
+    },
+  ],
+  rules: [{ id: 'rags', productId: 'rags', per: 'coat-area', rate: 0.5 }],
+  extras: [
+    {
+      id: 'hinges',
+      productId: '',
+      name: 'Hinges',
+      category: 'hardware',
+      quantity: 4,
+      unitPriceMinor: 350,
+      supplierId: '',
+    },
+  ],
+  onHand: [
+    { id: 'roll', productId: 'birch-veneer-22', amount: 7.5, count: 1, lengthMm: null, widthMm: null },
+  ],
+  measurements: [{ id: 'ply', productId: 'birch-ply-18', thicknessMm: 17.6 }],
+};
