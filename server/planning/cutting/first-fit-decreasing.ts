@@ -1,3 +1,5 @@
+import { firstFitInOrder } from './first-fit-in-order.ts';
+
 /** Lengths closer than this are one length: adding many fractions of an inch must not lose a piece that fits. */
 const SAME_LENGTH_MM = 1e-6;
 
@@ -9,8 +11,8 @@ const SAME_LENGTH_MM = 1e-6;
  * lost between neighbouring pieces of one bin, same unit; none after the last piece.
  * Result: for each piece its bin, numbered from 0 without gaps.
  * Source: first fit decreasing, D. S. Johnson, "Near-optimal bin packing algorithms", MIT thesis, 1973: never more
- * than 11/9 of the least number of bins plus a constant. The first bin with room is found in a tournament tree of
- * remaining lengths, so n pieces take O(n log n) steps.
+ * than 11/9 of the least number of bins plus a constant. n pieces take O(n log n)
+ * steps.
  * Valid range: every length above 0 and at most `capacity`; capacity finite; kerf 0 or more. Else RangeError.
  * Example: firstFitDecreasing([6, 4, 5, 5], 10) is [0, 0, 1, 1].
  */
@@ -26,23 +28,11 @@ export function firstFitDecreasing(lengths: readonly number[], capacity: number,
       );
 
   // A piece and the cut after it take length + kerf of capacity + kerf: the last cut falls outside the bin.
-  let leaves = 1;
-  while (leaves < lengths.length) leaves *= 2;
-  const room = new Float64Array(2 * leaves).fill(capacity + kerfMm + SAME_LENGTH_MM);
+  const order = longestFirst(lengths);
+  const needs = Float64Array.from(order, (item) => (lengths[item] as number) + kerfMm);
+  const bins = firstFitInOrder(needs, capacity + kerfMm + SAME_LENGTH_MM);
   const binOf = new Array<number>(lengths.length).fill(0);
-  for (const item of longestFirst(lengths)) {
-    const need = (lengths[item] as number) + kerfMm;
-    // Every node holds the largest room below it, and there are as many bins as pieces: the walk always arrives.
-    let node = 1;
-    while (node < leaves) {
-      node *= 2;
-      if ((room[node] as number) < need) node += 1;
-    }
-    binOf[item] = node - leaves;
-    room[node] = (room[node] as number) - need;
-    for (node >>= 1; node >= 1; node >>= 1)
-      room[node] = Math.max(room[2 * node] as number, room[2 * node + 1] as number);
-  }
+  for (const [place, item] of order.entries()) binOf[item] = bins[place] as number;
   return binOf;
 }
 

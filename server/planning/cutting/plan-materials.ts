@@ -1,0 +1,59 @@
+import type { MaterialPlan, PartPlan } from '../plan-output.ts';
+import type { Problem } from '../problem.ts';
+import type { ProjectInput, ProjectSettings } from '../project-input.ts';
+import { MOST_KERF_MM, MOST_PIECES_SEARCHED, MOST_SEARCH_STEPS, SEARCH_WORK } from './constants.ts';
+import { type MaterialBlanks, materialBlanks } from './material-blanks.ts';
+import { planMaterial } from './plan-material.ts';
+
+/**
+ * How the parts are cut from sheets and boards, how many of each to buy, and what they cost.
+ *
+ * `input`: settings (kerf and trim in mm), part rows, stock on hand, catalogue. `parts`: cut sizes in mm, one per row.
+ * `effort`: 1 is what an edit can wait for (about 15 ms); more searches longer.
+ * Result: one plan per sheet or board product in the order of the part list, and the problems found. Guillotine cuts
+ * only; least cost among what was tried, with the bound that no plan can beat. Same input, same plan.
+ */
+export function planMaterials(
+  input: ProjectInput,
+  parts: readonly PartPlan[],
+  effort = 1,
+): { materials: MaterialPlan[]; problems: Problem[] } {
+  const materials = materialBlanks(input, parts);
+  const settingProblems = materials.length > 0 ? cuttingSettingProblems(input.settings) : [];
+  const usable = settingProblems.length === 0;
+  const planned = materials.map((material) =>
+    planMaterial(material, input, usable ? stepsFor(material, materials.length, effort) : null),
+  );
+  return {
+    materials: planned.map(({ plan }) => plan),
+    problems: [...settingProblems, ...planned.flatMap(({ problems }) => problems)],
+  };
+}
+
+/** Search steps for one material: fewer for long lists and among many materials; none for very long ones. */
+function stepsFor(material: MaterialBlanks, materials: number, effort: number): number {
+  const pieces = material.blanks.reduce((sum, blank) => sum + blank.count, 0);
+  if (pieces > MOST_PIECES_SEARCHED * effort) return 0;
+  return Math.floor((effort * Math.min(MOST_SEARCH_STEPS, SEARCH_WORK / Math.max(1, pieces))) / materials);
+}
+
+function cuttingSettingProblems({ kerfMm, sheetTrimMm }: ProjectSettings): Problem[] {
+  const problems: Problem[] = [];
+  if (!(kerfMm >= 0 && kerfMm <= MOST_KERF_MM))
+    problems.push({
+      code: 'kerf-invalid',
+      severity: 'error',
+      at: { table: 'settings', id: null, field: 'kerfMm' },
+      message: `The saw kerf is ${kerfMm} mm; it must be between 0 and ${MOST_KERF_MM} mm.`,
+      wayOut: 'Enter the width of the saw cut, usually 2 to 4 mm.',
+    });
+  if (!(sheetTrimMm >= 0 && Number.isFinite(sheetTrimMm)))
+    problems.push({
+      code: 'setting-invalid',
+      severity: 'error',
+      at: { table: 'settings', id: null, field: 'sheetTrimMm' },
+      message: `The sheet trim is ${sheetTrimMm} mm; it must be 0 or more.`,
+      wayOut: 'Enter how much is trimmed off each side of a full sheet, or 0.',
+    });
+  return problems;
+}

@@ -1,0 +1,147 @@
+import type { StockLayout } from '../../plan-output.ts';
+import { type Blank, laidSize } from '../blank.ts';
+import { BOUND_EFFORT, FIT_TOLERANCE_MM, GRID_PER_MM } from '../constants.ts';
+import type { StockOffer } from '../stock-offer.ts';
+import { cutTree } from './cut-tree.ts';
+import type { OpenSheet } from './open-sheet.ts';
+import type { JobPiece, SheetJob } from './sheet-job.ts';
+import { SheetSearch } from './sheet-search.ts';
+import { sheetsBound } from './sheets-bound.ts';
+import { LEAF, type SliceNode } from './slicing-tree.ts';
+import { startSheets } from './start-sheets.ts';
+
+const MM2_PER_M2 = 1_000_000;
+/** Start of the random numbers: any fixed number will do, so that the same parts get the same plan. */
+const SEED = 1;
+
+export interface LaidBlanks {
+  readonly layouts: readonly StockLayout[];
+  /** Bound on the cost, in the unit of the offers' costs. */
+  readonly boundCost: number;
+  /** Bound on the number of stocks to buy. */
+  readonly boundStocks: number;
+  readonly cost: number;
+  /** Net area of the blanks, m2. */
+  readonly netM2: number;
+}
+
+/**
+ * A guillotine cutting plan for the blanks of one material.
+ *
+ * `blanks`: each fits at least one offer to buy. `offers`: stock, `costs`: what one of each is reckoned at (any unit, 0
+ * for stock on hand). `kerfMm`. `steps`: search steps after the first plan.
+ * Result: the layouts, equal ones counted, and the lower bounds. Same input, same plan.
+ */
+export function layBlanks(
+  blanks: readonly Blank[],
+  offers: readonly StockOffer[],
+  costs: readonly number[],
+  options: { readonly kerfMm: number; readonly steps: number },
+): LaidBlanks {
+  if (blanks.length === 0) return { layouts: [], boundCost: 0, boundStocks: 0, cost: 0, netM2: 0 };
+  const { job, owners } = jobOf(blanks, offers, costs, options.kerfMm);
+  const bound = sheetsBound(job, BOUND_EFFORT);
+  const search = new SheetSearch(job, startSheets(job), bound.cost, SEED);
+  search.run(options.steps);
+  return {
+    layouts: layoutsOf(search.best, offers, owners, options.kerfMm),
+    boundCost: bound.cost,
+    boundStocks: bound.stocks,
+    cost: search.bestCost,
+    netM2: blanks.reduce((sum, blank) => sum + blank.lengthMm * blank.widthMm * blank.count, 0) / MM2_PER_M2,
+  };
+}
+
+/** The job on the grid, equal pieces joined, and for each piece kind the blanks it stands for. */
+function jobOf(
+  blanks: readonly Blank[],
+  offers: readonly StockOffer[],
+  costs: readonly number[],
+  kerfMm: number,
+): { job: SheetJob; owners: Blank[][] } {
+  const onGrid = (mm: number): number => Math.round((mm + kerfMm) * GRID_PER_MM);
+  const kinds = new Map<string, number>();
+  const pieces: (JobPiece & { count: number })[] = [];
+  const owners: Blank[][] = [];
+  for (const blank of blanks) {
+    const laid = laidSize(blank);
+    const length = onGrid(laid.lengthMm);
+    const width = onGrid(laid.widthMm);
+    const turnable = blank.grain === 'free';
+    const key = `${length} ${width} ${turnable}`;
+    let kind = kinds.get(key);
+    if (kind === undefined) {
+      kind = pieces.push({ length, width, turnable, count: 0 }) - 1;
+      kinds.set(key, kind);
+      owners.push([]);
+    }
+    (pieces[kind] as { count: number }).count += blank.count;
+    (owners[kind] as Blank[]).push(blank);
+  }
+  const stocks = offers.map((offer, index) => ({
+    length: onGrid(offer.lengthMm - 2 * offer.trimMm + FIT_TOLERANCE_MM),
+    width: onGrid(offer.widthMm - 2 * offer.trimMm + FIT_TOLERANCE_MM),
+    cost: costs[index] as number,
+    limit: offer.limit,
+  }));
+  return { job: { pieces, stocks }, owners };
+}
+
+function layoutsOf(
+  sheets: readonly OpenSheet[],
+  offers: readonly StockOffer[],
+  owners: readonly Blank[][],
+  kerfMm: number,
+): StockLayout[] {
+  // Hand the pieces out in order, one row of the part list after another.
+  const next = owners.map(() => ({ owner: 0, given: 0 }));
+  const ownerOf = new Map<SliceNode, Blank>();
+  for (const sheet of sheets) {
+    for (const node of sheet.nodes) {
+      if (node.axis !== LEAF) continue;
+      const place = next[node.piece] as { owner: number; given: number };
+      const blank = (owners[node.piece] as Blank[])[place.owner] as Blank;
+      ownerOf.set(node, blank);
+      place.given++;
+      if (place.given === blank.count) {
+        place.owner++;
+        place.given = 0;
+      }
+    }
+  }
+  const counted = new Map<string, { layout: Omit<StockLayout, 'id' | 'count'>; count: number }>();
+  for (const sheet of sheets) {
+    const offer = offers[sheet.stock] as StockOffer;
+    const size = {
+      lengthMm: offer.lengthMm - 2 * offer.trimMm,
+      widthMm: offer.widthMm - 2 * offer.trimMm,
+      kerfMm,
+    };
+    const cut = cutTree(sheet.root as SliceNode, size, (node) => partNode(node, ownerOf.get(node) as Blank));
+    const key = `${sheet.stock} ${JSON.stringify(cut)}`;
+    const known = counted.get(key);
+    if (known !== undefined) known.count++;
+    else counted.set(key, { layout: { ...placeOf(offer), cut }, count: 1 });
+  }
+  return [...counted.values()].map(({ layout, count }, index) => ({
+    id: String(index + 1),
+    ...layout,
+    count,
+  }));
+}
+
+function partNode(node: SliceNode, blank: Blank): ReturnType<Parameters<typeof cutTree>[2]> {
+  const laid = laidSize(blank);
+  return {
+    type: 'part',
+    partId: blank.partId,
+    turned: (blank.grain === 'across') !== node.turned,
+    lengthMm: node.turned ? laid.widthMm : laid.lengthMm,
+    widthMm: node.turned ? laid.lengthMm : laid.widthMm,
+  };
+}
+
+function placeOf(offer: StockOffer): Omit<StockLayout, 'id' | 'count' | 'cut'> {
+  const { packId, onHandId, label, lengthMm, widthMm } = offer;
+  return { packId, onHandId, label, lengthMm, widthMm };
+}

@@ -1,0 +1,94 @@
+/**
+ * A sheet as a slicing tree of least sizes. A leaf is a piece; a row lays its children side by side along the
+ * length, a column along the width, and the kinds alternate down the tree, so every tree is a guillotine plan and
+ * every guillotine plan is such a tree. A row is as long as its children together and as wide as the widest.
+ *
+ * Each node also knows how far it may grow each way before the sheet is too small. Whether a piece fits beside a
+ * node is then a comparison of two numbers, not a search. Sizes without kerf: see sheet-job.ts.
+ * Source: least-size slicing trees and insertion into them follow the idea of K. Fleszar, "Three insertion
+ * heuristics and a justification improvement heuristic for two-dimensional bin packing with guillotine cuts",
+ * Computers & Operations Research 40 (2013).
+ */
+export const LEAF = 0;
+export const ROW = 1;
+export const COLUMN = 2;
+export type Axis = typeof LEAF | typeof ROW | typeof COLUMN;
+
+export interface SliceNode {
+  readonly axis: Axis;
+  /** Piece index of a leaf, else -1. */
+  readonly piece: number;
+  readonly turned: boolean;
+  length: number;
+  width: number;
+  /** How much the node may grow. */
+  growLength: number;
+  growWidth: number;
+  readonly kids: SliceNode[];
+  up: SliceNode | null;
+}
+
+/** A new leaf. Sizes are as laid, in grid units. */
+export function leaf(piece: number, turned: boolean, length: number, width: number): SliceNode {
+  return { axis: LEAF, piece, turned, length, width, growLength: 0, growWidth: 0, kids: [], up: null };
+}
+
+/** A new row or column of the children; a child of the same kind gives its own children instead. */
+export function group(axis: typeof ROW | typeof COLUMN, children: readonly SliceNode[]): SliceNode {
+  const kids = children.flatMap((child) => (child.axis === axis ? child.kids : [child]));
+  return { axis, piece: -1, turned: false, length: 0, width: 0, growLength: 0, growWidth: 0, kids, up: null };
+}
+
+/** Recomputes sizes from the leaves up. */
+export function measure(node: SliceNode): void {
+  if (node.axis === LEAF) return;
+  let along = 0;
+  let across = 0;
+  for (const kid of node.kids) {
+    measure(kid);
+    kid.up = node;
+    const length = node.axis === ROW ? kid.length : kid.width;
+    const width = node.axis === ROW ? kid.width : kid.length;
+    along += length;
+    if (width > across) across = width;
+  }
+  node.length = node.axis === ROW ? along : across;
+  node.width = node.axis === ROW ? across : along;
+}
+
+/** Recomputes room to grow from the node down, and appends every node to `nodes`, parents first. */
+export function spread(node: SliceNode, growLength: number, growWidth: number, nodes: SliceNode[]): void {
+  node.growLength = growLength;
+  node.growWidth = growWidth;
+  nodes.push(node);
+  for (const kid of node.kids) {
+    if (node.axis === ROW) spread(kid, growLength, growWidth + node.width - kid.width, nodes);
+    else spread(kid, growLength + node.length - kid.length, growWidth, nodes);
+  }
+}
+
+/** A copy of the tree without the dropped leaves; null when nothing is left. */
+export function copyWithout(node: SliceNode, dropped: ReadonlySet<SliceNode> | null): SliceNode | null {
+  if (dropped?.has(node)) return null;
+  if (node.axis === LEAF) return leaf(node.piece, node.turned, node.length, node.width);
+  const kids: SliceNode[] = [];
+  for (const kid of node.kids) {
+    const copy = copyWithout(kid, dropped);
+    if (copy === null) continue;
+    if (copy.axis === node.axis) kids.push(...copy.kids);
+    else kids.push(copy);
+  }
+  if (kids.length === 0) return null;
+  if (kids.length === 1) return kids[0] as SliceNode;
+  return {
+    axis: node.axis,
+    piece: -1,
+    turned: false,
+    length: 0,
+    width: 0,
+    growLength: 0,
+    growWidth: 0,
+    kids,
+    up: null,
+  };
+}
