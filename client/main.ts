@@ -3,6 +3,7 @@ import './style/tokens.css';
 import './style/base.css';
 import { render } from 'lit-html';
 import { renderShell } from './shell/render-shell.ts';
+import { listenForShortcuts } from './shell/shortcuts.ts';
 import { start } from './state/start.ts';
 import { getState, subscribe } from './state/store.ts';
 
@@ -23,4 +24,5 @@ function draw(): void {
 
 subscribe(draw);
 draw();
+listenForShortcuts();
 void start();

@@ -1,25 +1,72 @@
-import { html, type TemplateResult } from 'lit-html';
-import { SCREEN_NAMES } from '../state/route.ts';
-import { type AppState, actions, type ScreenName } from '../state/store.ts';
+import './shell.css';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { renderProblemsPanel } from '../panels/problems-panel.ts';
+import { load } from '../state/start.ts';
+import { type AppState, actions } from '../state/store.ts';
+import { renderNavigation } from './navigation.ts';
+import { renderNotice } from './notice.ts';
+import { optionalPanel } from './optional-panel.ts';
+import { askForNewProject } from './project-dialogs.ts';
 import { screenRenderer } from './screens.ts';
+import { renderTopBar } from './top-bar.ts';
+import { renderTotals } from './totals-strip.ts';
 
-const words: Record<ScreenName, string> = {
-  parts: 'Parts',
-  cutting: 'Cutting',
-  banding: 'Banding',
-  finish: 'Finish',
-  buy: 'Buy',
-  catalogue: 'Catalogue',
-  settings: 'Settings',
-};
-
-/** The whole page: bars, navigation, and the screen chosen. */
+/** The whole page: bars, navigation, the screen chosen, and the sheets that open beside it. */
 export function renderShell(state: AppState): TemplateResult {
-  const render = screenRenderer(state.screen, () => actions.show(state.screen));
   return html`
-    <nav class="toolbar">
-      ${SCREEN_NAMES.map((name) => html`<button class="button plain" @click=${() => actions.show(name)}>${words[name]}</button>`)}
-    </nav>
-    <main id="main">${render === null ? html`<p class="empty">Loading…</p>` : render(state)}</main>
+    <a class="skip-link" href="#main" @click=${skipToMain}>Skip to the work area</a>
+    ${renderTopBar(state)} ${renderNavigation(state)}
+    <main id="main" tabindex="-1" data-region>${renderMain(state)}</main>
+    ${
+      state.problemsOpen && state.project !== null
+        ? html`<aside class="sheet" id="problems" aria-label="Problems" data-region>${renderProblemsPanel(state)}</aside>`
+        : nothing
+    }
+    ${
+      state.working === null
+        ? nothing
+        : html`<aside class="sheet" id="working" aria-label="Working" data-region>${optionalPanel('working-panel', state)}</aside>`
+    }
+    ${renderNotice(state)}
   `;
+}
+
+function renderMain(state: AppState): TemplateResult {
+  if (state.phase === 'unreachable') return renderUnreachable();
+  // The catalogue and its products are there also without a project.
+  if (state.project === null && state.screen !== 'catalogue')
+    return state.phase === 'starting' ? renderLoading() : renderNoProject();
+  const render = screenRenderer(state.screen, actions.redraw);
+  return html`
+    ${state.project === null ? nothing : renderTotals(state.project)}
+    <div class="screen" data-screen=${state.screen}>${render === null ? renderLoading() : render(state)}</div>
+  `;
+}
+
+function renderLoading(): TemplateResult {
+  return html`<div class="loading" role="status">
+    <span class="visually-hidden">Loading</span>
+    ${Array.from({ length: 8 }, () => html`<span class="loading-line"></span>`)}
+  </div>`;
+}
+
+function renderNoProject(): TemplateResult {
+  return html`<div class="empty">
+    <h2>No project yet</h2>
+    <p>A project is one piece of furniture or one job: a part list, and everything that follows from it.</p>
+    <button class="button primary" @click=${askForNewProject}>New project</button>
+  </div>`;
+}
+
+function renderUnreachable(): TemplateResult {
+  return html`<div class="empty" role="alert">
+    <h2>The Plywright server does not answer</h2>
+    <p>Start it with <code>npm start</code> in the project's folder, then try again.</p>
+    <button class="button primary" @click=${() => void load()}>Try again</button>
+  </div>`;
+}
+
+function skipToMain(event: Event): void {
+  event.preventDefault();
+  document.querySelector<HTMLElement>('#main')?.focus();
 }

@@ -9,7 +9,17 @@ import {
   openProject,
   reloadCatalogue,
 } from './project-actions.ts';
-import { arrived, dismissNotice, goTo, selectPart, setMode, show, showProblems } from './view-actions.ts';
+import {
+  arrived,
+  dismissNotice,
+  goTo,
+  redraw,
+  say,
+  selectPart,
+  setMode,
+  show,
+  showProblems,
+} from './view-actions.ts';
 import { backWorking, closeWorking, openWorking } from './working-actions.ts';
 
 export const actions = {
@@ -28,6 +38,8 @@ export const actions = {
   goTo,
   arrived,
   setMode,
+  say,
+  redraw,
   dismissNotice,
   openWorking,
   closeWorking,

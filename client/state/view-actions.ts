@@ -1,5 +1,5 @@
 import type { ProblemPlace, ProblemTable } from '../../server/planning/problem.ts';
-import { getState, type Mode, setState } from './app-state.ts';
+import { getState, type Mode, type Notice, setState } from './app-state.ts';
 import { type ScreenName, writeRoute } from './route.ts';
 
 const MODE_KEY = 'plywright.mode';
@@ -59,8 +59,19 @@ export function restoreMode(): void {
   showMode(stored === 'light' || stored === 'dark' ? stored : 'system');
 }
 
+/** Tells the user something. An edit that waits in the notice to be applied again is not pushed out by a mere word. */
+export function say(notice: Notice): void {
+  if (notice.kind === 'info' && getState().notice?.again !== undefined) return;
+  setState({ notice });
+}
+
 export function dismissNotice(): void {
   setState({ notice: null });
+}
+
+/** Draws the screens again after something outside the store changed, such as code that has arrived. */
+export function redraw(): void {
+  setState({});
 }
 
 function showMode(mode: Mode): void {

@@ -1,0 +1,66 @@
+import { type Copy, fillTo } from './fill.ts';
+import type { SheetRow } from './grid-column.ts';
+import { holds, rectangleOf } from './range-model.ts';
+import type { RangeSelection } from './range-selection.ts';
+import type { SheetView } from './sheet-view.ts';
+
+/** Side of the square at the range's last corner that starts a fill, in CSS pixels. */
+const HANDLE_PX = 11;
+
+/** Dragging the small square at the range's corner repeats the range's content over the cells dragged across. */
+export function fillHandle<Row extends SheetRow>(
+  host: HTMLElement,
+  view: SheetView<Row>,
+  selection: RangeSelection,
+  fill: (copies: readonly Copy[]) => void,
+): void {
+  let planned: ReturnType<typeof fillTo> = null;
+  let filling = false;
+
+  function preview(): void {
+    for (const { at, element } of view.cellElements())
+      element.classList.toggle('fill-preview', planned !== null && holds(planned.target, at));
+  }
+
+  host.addEventListener(
+    'mousedown',
+    (event) => {
+      if (event.button !== 0 || !isOnHandle(event)) return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      filling = true;
+      host.classList.add('filling');
+    },
+    { capture: true },
+  );
+  host.addEventListener('mouseover', (event) => {
+    const range = selection.get();
+    const cell = view.cellOf(event.target);
+    if (!filling || range === null || cell === null) return;
+    planned = fillTo(rectangleOf(range), cell);
+    preview();
+  });
+  window.addEventListener('mouseup', () => {
+    if (!filling) return;
+    filling = false;
+    host.classList.remove('filling');
+    const done = planned;
+    planned = null;
+    preview();
+    const range = selection.get();
+    if (done === null || range === null) return;
+    fill(done.copies);
+    const { top, left, bottom, right } = rectangleOf(range);
+    selection.set({
+      anchor: { row: Math.min(top, done.target.top), column: Math.min(left, done.target.left) },
+      head: { row: Math.max(bottom, done.target.bottom), column: Math.max(right, done.target.right) },
+    });
+  });
+}
+
+function isOnHandle(event: MouseEvent): boolean {
+  const cell = event.target instanceof Element ? event.target.closest('.ag-cell.range-corner') : null;
+  if (cell === null) return false;
+  const box = cell.getBoundingClientRect();
+  return event.clientX > box.right - HANDLE_PX && event.clientY > box.bottom - HANDLE_PX;
+}

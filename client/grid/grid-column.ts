@@ -1,0 +1,77 @@
+import type { Severity } from '../../server/planning/problem.ts';
+
+/**
+ * A sheet's columns as data. The sheet knows nothing of parts or products: a column says how a row's cell looks,
+ * what its editor starts with, and what text stands for its content on the clipboard.
+ */
+
+/** Every row has a key that stays the same while it is shown, also before the server has given it an id. */
+export interface SheetRow {
+  readonly key: string;
+  /** The row that waits at the end for a new entry. */
+  readonly isBlank?: boolean;
+}
+
+export interface CellView {
+  readonly text: string;
+  /**
+   * absent: nothing there, and that is meant (a thin dash). quiet: a small mark. raw: shown as typed, not
+   * understood. waiting: typed, and the server has not answered yet. prompt: an invitation to type.
+   */
+  readonly tone?: 'plain' | 'absent' | 'quiet' | 'raw' | 'waiting' | 'prompt';
+  /** A CSS background for a small square in front of the text. */
+  readonly swatch?: string;
+  /** Path of the figure shown, which a click opens. */
+  readonly figureAt?: string;
+  readonly severity?: Severity;
+  /** Shown beside the cell while it has the focus or the pointer: what is wrong and what to do. */
+  readonly message?: string;
+}
+
+export interface Choice {
+  /** What the row stores. */
+  readonly value: string;
+  /** What the cell shows and typing finds. */
+  readonly text: string;
+  /** The longer name, smaller. */
+  readonly detail?: string;
+  readonly swatch?: string;
+}
+
+export interface SheetColumn<Row extends SheetRow> {
+  /** Also the name of the field a problem names. */
+  readonly id: string;
+  readonly header: string;
+  /** The header's tooltip, and its name for screen readers where the header is short. */
+  readonly describe: string;
+  /** Columns with the same group stand under one heading. */
+  readonly group?: string;
+  readonly width: number;
+  readonly pinned?: boolean;
+  readonly numeric?: boolean;
+  readonly hidden?: boolean;
+  /** computed: tinted ground, never edited. ordinal: the row's number. */
+  readonly kind: 'typed' | 'computed' | 'ordinal';
+  view(row: Row): CellView;
+  /** What the cell holds, as it may be pasted back. */
+  raw(row: Row): string;
+  /** What other programs get when the cell is copied, where that is not the text shown. */
+  copyText?(row: Row): string;
+  /** What its editor starts with. */
+  editText?(row: Row): string;
+  /** For columns that hold one of a list. */
+  choices?(): readonly Choice[];
+  /** What Delete leaves behind; empty text unless said. */
+  readonly cleared?: string;
+}
+
+/** One cell given new content, as text. */
+export interface CellEdit {
+  readonly key: string;
+  readonly columnId: string;
+  readonly text: string;
+}
+
+export function isEditable<Row extends SheetRow>(column: SheetColumn<Row>): boolean {
+  return column.kind === 'typed';
+}

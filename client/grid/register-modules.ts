@@ -1,0 +1,33 @@
+import {
+  CellApiModule,
+  CellStyleModule,
+  ClientSideRowModelModule,
+  ColumnApiModule,
+  CustomEditorModule,
+  ModuleRegistry,
+  PinnedRowModule,
+  RenderApiModule,
+  RowApiModule,
+  RowStyleModule,
+  ScrollApiModule,
+} from 'ag-grid-community';
+
+/** Only what the sheets use; everything else of the grid library stays out of the bundle. */
+ModuleRegistry.registerModules([
+  ClientSideRowModelModule,
+  CustomEditorModule,
+  PinnedRowModule,
+  CellStyleModule,
+  RowStyleModule,
+  ColumnApiModule,
+  CellApiModule,
+  RowApiModule,
+  RenderApiModule,
+  ScrollApiModule,
+]);
+
+// The library's own checks of options cost size, so only development builds have them.
+if (import.meta.env.DEV) {
+  const { ValidationModule } = await import('ag-grid-community');
+  ModuleRegistry.registerModules([ValidationModule]);
+}

@@ -1,0 +1,207 @@
+import './register-modules.ts';
+import './sheet.css';
+import { createGrid, type GridApi } from 'ag-grid-community';
+import { cellNote } from './cell-note.ts';
+import { clipboardEvents } from './clipboard-events.ts';
+import { columnDefinitions } from './column-definitions.ts';
+import { type Copy, layBlock } from './fill.ts';
+import { fillHandle } from './fill-handle.ts';
+import { type CellEdit, isEditable, type SheetColumn, type SheetRow } from './grid-column.ts';
+import { gridTheme } from './grid-theme.ts';
+import { type CellAt, type Rectangle, rectangleOf, singleCell } from './range-model.ts';
+import { rangeSelection } from './range-selection.ts';
+import { type RowCommand, sheetKeys } from './sheet-keys.ts';
+import { sheetView } from './sheet-view.ts';
+
+export type EditKind = 'type' | 'paste' | 'fill' | 'clear' | 'cut';
+
+export interface SheetOptions<Row extends SheetRow> {
+  readonly host: HTMLElement;
+  /** The sheet's name for screen readers. */
+  readonly label: string;
+  readonly columns: readonly SheetColumn<Row>[];
+  /** One edit of any size: everything in it belongs together. A key not shown yet is a new row at the end. */
+  write(edits: readonly CellEdit[], kind: EditKind): void;
+  /** A key for a row that a paste past the end makes. */
+  newKey(): string;
+  rows(command: RowCommand, keys: readonly string[]): void;
+  openFigure(at: string): void;
+  /** The row that now has the focus. */
+  focused(key: string | null): void;
+}
+
+export interface Sheet<Row extends SheetRow> {
+  /** Shows these rows; a row object that is the same as before is not drawn again. */
+  update(rows: readonly Row[], totals: Row | null): void;
+  /** Draws every cell again, after what columns show has changed (units, product names). */
+  redraw(): void;
+  goTo(key: string, columnId: string): void;
+  /** Puts the range on the rows with these neighbouring keys, wherever they stand now, in the columns it had. */
+  follow(keys: readonly string[]): void;
+  /** Keys of the rows the range touches. */
+  selectedKeys(): string[];
+  showColumns(columnIds: readonly string[], visible: boolean): void;
+  /** Puts scroll and focus back after the host was out of the document. */
+  resume(): void;
+}
+
+/** A spreadsheet on the Community grid: own ranges, clipboard, fills and keys around its cells and editors. */
+export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): Sheet<Row> {
+  const { host, columns } = options;
+  let rows: readonly Row[] = [];
+  let repaint = (): void => undefined;
+
+  const api: GridApi<Row> = createGrid<Row>(host, {
+    theme: gridTheme,
+    columnDefs: columnDefinitions(columns, leaveBy),
+    getRowId: ({ data }) => data.key,
+    getRowClass: ({ data }) => (data?.isBlank ? 'blank-row' : undefined),
+    readOnlyEdit: true,
+    stopEditingWhenCellsLoseFocus: true,
+    enterNavigatesVertically: true,
+    enterNavigatesVerticallyAfterEdit: true,
+    suppressMovableColumns: true,
+    animateRows: false,
+    ensureDomOrder: true,
+    suppressNoRowsOverlay: true,
+    popupParent: document.body,
+    onCellEditRequest: ({ data, column, newValue }) => {
+      if (typeof newValue === 'string')
+        options.write([{ key: data.key, columnId: column.getColId(), text: newValue }], 'type');
+    },
+    onViewportChanged: () => repaint(),
+    onModelUpdated: () => repaint(),
+    onVirtualColumnsChanged: () => repaint(),
+    onDisplayedColumnsChanged: () => repaint(),
+  });
+  api.setGridAriaProperty('label', options.label);
+
+  const view = sheetView(host, api, columns, () => rows);
+  const selection = rangeSelection(host, view, (range) => {
+    const row = range === null ? undefined : view.rowAt(range.anchor.row);
+    options.focused(row === undefined || row.isBlank ? null : row.key);
+  });
+  repaint = inNextFrame(() => {
+    selection.paint();
+    note.refresh();
+  });
+  fillHandle(host, view, selection, fill);
+  const note = cellNote(host);
+  sheetKeys(host, view, selection, {
+    clear: (range) => clear(range, false),
+    fill,
+    rows: (command) => options.rows(command, selectedKeys()),
+    openFigure: options.openFigure,
+  });
+  clipboardEvents(host, view, selection, { paste, clear });
+  host.addEventListener('click', (event) => {
+    const figure = event.target instanceof Element ? event.target.closest<HTMLElement>('.figure') : null;
+    if (figure?.dataset.at !== undefined && !event.shiftKey) options.openFigure(figure.dataset.at);
+  });
+
+  function write(cells: readonly { readonly to: CellAt; readonly text: string }[], kind: EditKind): void {
+    const grown = new Map<number, string>();
+    const edits = cells.flatMap(({ to, text }): CellEdit[] => {
+      const column = view.columnAt(to.column);
+      if (column === undefined || !isEditable(column)) return [];
+      const key = view.rowAt(to.row)?.key ?? grown.get(to.row) ?? options.newKey();
+      if (to.row >= rows.length) grown.set(to.row, key);
+      return [{ key, columnId: column.id, text }];
+    });
+    if (edits.length > 0) options.write(edits, kind);
+  }
+
+  function paste(block: readonly (readonly string[])[], range: Rectangle): void {
+    const cells = layBlock(block, range);
+    write(cells, 'paste');
+    const last = cells.at(-1)?.to;
+    if (last !== undefined)
+      selection.set({
+        anchor: { row: range.top, column: range.left },
+        head: { row: last.row, column: Math.min(last.column, view.size().columns - 1) },
+      });
+  }
+
+  function fill(copies: readonly Copy[]): void {
+    const texts = copies.flatMap(({ from, to }) => {
+      const row = view.rowAt(from.row);
+      const column = view.columnAt(from.column);
+      return row === undefined || column === undefined || view.rowAt(to.row)?.isBlank
+        ? []
+        : [{ to, text: column.raw(row) }];
+    });
+    write(texts, 'fill');
+  }
+
+  function clear(range: Rectangle, cut: boolean): void {
+    const cells: { to: CellAt; text: string }[] = [];
+    for (let row = range.top; row <= range.bottom; row += 1)
+      for (let column = range.left; column <= range.right; column += 1)
+        if (view.rowAt(row)?.isBlank !== true)
+          cells.push({ to: { row, column }, text: view.columnAt(column)?.cleared ?? '' });
+    write(cells, cut ? 'cut' : 'clear');
+  }
+
+  function selectedKeys(): string[] {
+    const range = selection.get();
+    if (range === null) return [];
+    const { top, bottom } = rectangleOf(range);
+    return rows.slice(top, bottom + 1).flatMap((row) => (row.isBlank ? [] : [row.key]));
+  }
+
+  function leaveBy(event: KeyboardEvent): void {
+    const range = selection.get();
+    if (range === null) return;
+    event.preventDefault();
+    event.stopPropagation();
+    api.stopEditing();
+    const size = view.size();
+    const row = range.anchor.row + (event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0);
+    const column =
+      range.anchor.column + (event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0);
+    if (row >= 0 && column >= 0 && row < size.rows && column < size.columns) view.focus({ row, column });
+  }
+
+  return {
+    update(next, totals) {
+      rows = next;
+      api.setGridOption('rowData', [...next]);
+      api.setGridOption('pinnedBottomRowData', totals === null ? [] : [totals]);
+    },
+    redraw: () => api.refreshCells({ force: true }),
+    goTo(key, columnId) {
+      const cell = { row: view.rowIndexOf(key), column: view.columnIndexOf(columnId) };
+      if (cell.row < 0 || cell.column < 0) return;
+      view.focus(cell);
+      selection.set(singleCell(cell));
+    },
+    follow(keys) {
+      const range = selection.get();
+      const first = view.rowIndexOf(keys[0] ?? '');
+      const last = view.rowIndexOf(keys.at(-1) ?? '');
+      if (range === null || first < 0 || last < 0) return;
+      const moved = { anchor: { ...range.anchor, row: first }, head: { ...range.head, row: last } };
+      view.focus(moved.anchor);
+      selection.set(moved);
+    },
+    selectedKeys,
+    showColumns: (ids, visible) => api.setColumnsVisible([...ids], visible),
+    resume() {
+      const range = selection.get();
+      if (range !== null) view.reveal(range.anchor);
+      repaint();
+    },
+  };
+}
+
+function inNextFrame(work: () => void): () => void {
+  let waiting = false;
+  return () => {
+    if (waiting) return;
+    waiting = true;
+    requestAnimationFrame(() => {
+      waiting = false;
+      work();
+    });
+  };
+}

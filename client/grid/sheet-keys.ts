@@ -1,0 +1,127 @@
+import { type Copy, fillDown, fillRight } from './fill.ts';
+import type { SheetRow } from './grid-column.ts';
+import {
+  type CellRange,
+  moveHead,
+  type Rectangle,
+  rectangleOf,
+  singleCell,
+  wholeColumns,
+  wholeRows,
+} from './range-model.ts';
+import type { RangeSelection } from './range-selection.ts';
+import { isInEditor, type SheetView } from './sheet-view.ts';
+
+export type RowCommand = 'insert-below' | 'duplicate' | 'move-up' | 'move-down' | 'delete';
+
+export interface KeyTarget {
+  clear(range: Rectangle): void;
+  fill(copies: readonly Copy[]): void;
+  rows(command: RowCommand): void;
+  openFigure(at: string): void;
+}
+
+/** How far PageUp and PageDown move the head of a range. */
+const PAGE_ROWS = 15;
+
+/** What the keyboard does in a sheet beyond the grid's own: ranges, fills, clearing, whole rows, opening a figure. */
+export function sheetKeys<Row extends SheetRow>(
+  host: HTMLElement,
+  view: SheetView<Row>,
+  selection: RangeSelection,
+  target: KeyTarget,
+): void {
+  host.addEventListener(
+    'keydown',
+    (event) => {
+      const range = selection.get();
+      if (isInEditor(event.target) || range === null) return;
+      const done = rowKeys(event) || rangeKeys(event, range) || cellKeys(event, range);
+      if (!done) return;
+      event.preventDefault();
+      event.stopPropagation();
+    },
+    { capture: true },
+  );
+
+  function rowKeys(event: KeyboardEvent): boolean {
+    const command = rowCommand(event);
+    if (command !== null) target.rows(command);
+    return command !== null;
+  }
+
+  function rangeKeys(event: KeyboardEvent, range: CellRange): boolean {
+    const control = event.ctrlKey || event.metaKey;
+    const size = view.size();
+    if (control && !event.shiftKey && event.key.toLowerCase() === 'a')
+      return setRange({
+        anchor: { row: 0, column: 0 },
+        head: { row: size.rows - 1, column: size.columns - 1 },
+      });
+    if (event.key === ' ' && event.shiftKey) return setRange(wholeRows(range, size));
+    if (event.key === ' ' && control) return setRange(wholeColumns(range, size));
+    if (event.key === 'Escape' && range.head !== range.anchor) return setRange(singleCell(range.anchor));
+    if (!event.shiftKey || event.altKey) return false;
+    const [rows, columns] = step(event.key, control ? Math.max(size.rows, size.columns) : 1);
+    if (rows === 0 && columns === 0) return false;
+    const moved = moveHead(range, rows, columns, size);
+    view.reveal(moved.head);
+    return setRange(moved);
+  }
+
+  function cellKeys(event: KeyboardEvent, range: CellRange): boolean {
+    const control = event.ctrlKey || event.metaKey;
+    const key = event.key.toLowerCase();
+    if (control && !event.shiftKey && key === 'd') return did(target.fill(fillDown(rectangleOf(range))));
+    if (control && !event.shiftKey && key === 'r') return did(target.fill(fillRight(rectangleOf(range))));
+    if (control || event.altKey) return false;
+    if (key === 'delete' || key === 'backspace') return did(target.clear(rectangleOf(range)));
+    if (key === 'enter' || key === ' ') {
+      const figure = document.activeElement?.querySelector<HTMLElement>('.figure')?.dataset.at;
+      if (figure !== undefined) return did(target.openFigure(figure));
+    }
+    return false;
+  }
+
+  function setRange(range: CellRange): boolean {
+    selection.set(range);
+    return true;
+  }
+}
+
+function did(_: unknown): true {
+  return true;
+}
+
+function rowCommand(event: KeyboardEvent): RowCommand | null {
+  const control = event.ctrlKey || event.metaKey;
+  if (control && !event.shiftKey && event.key === 'Enter') return 'insert-below';
+  if (control && (event.key === 'Delete' || event.key === 'Backspace')) return 'delete';
+  if (!event.altKey || control) return null;
+  if (event.key === 'ArrowDown') return event.shiftKey ? 'duplicate' : 'move-down';
+  if (event.key === 'ArrowUp' && !event.shiftKey) return 'move-up';
+  return null;
+}
+
+function step(key: string, far: number): readonly [rows: number, columns: number] {
+  switch (key) {
+    case 'ArrowUp':
+      return [-far, 0];
+    case 'ArrowDown':
+      return [far, 0];
+    case 'ArrowLeft':
+      return [0, -far];
+    case 'ArrowRight':
+      return [0, far];
+    case 'PageUp':
+      return [-PAGE_ROWS, 0];
+    case 'PageDown':
+      return [PAGE_ROWS, 0];
+    case 'Home':
+      return [0, Number.NEGATIVE_INFINITY];
+    case 'End':
+      return [0, Number.POSITIVE_INFINITY];
+    default:
+      return [0, 0];
+  }
+}

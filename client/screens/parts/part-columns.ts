@@ -1,0 +1,253 @@
+import type { PartPlanView, PartRow } from '../../../server/http/contract.ts';
+import { formatArea } from '../../../server/planning/display/format-area.ts';
+import { formatCount } from '../../../server/planning/display/format-count.ts';
+import { formatMetres } from '../../../server/planning/display/format-metres.ts';
+import type { PlanTotals } from '../../../server/planning/plan-output.ts';
+import type { CellView, Choice, SheetColumn } from '../../grid/grid-column.ts';
+import { cellLength } from './cell-length.ts';
+import { BARE_EDGE, HIDDEN_EDGE, type PartBook } from './part-book.ts';
+import type { PartSheetRow } from './part-sheet-row.ts';
+import { productSwatch } from './product-swatch.ts';
+
+/** The part list's columns, in the order they stand. `id` is the part's field, as problems and changes name it. */
+
+export type PartField = Exclude<keyof PartRow, 'id' | 'position'>;
+type PartColumn = SheetColumn<PartSheetRow>;
+
+export const GRAIN_CHOICES: readonly Choice[] = [
+  { value: 'along', text: 'along', detail: 'grain runs with the length' },
+  { value: 'across', text: 'across', detail: 'grain runs with the width' },
+  { value: 'free', text: 'free', detail: 'may be turned to save material' },
+];
+export const SHAPE_CHOICES: readonly Choice[] = [
+  { value: 'rectangle', text: 'rectangle' },
+  { value: 'round', text: 'round', detail: 'length and width are the diameter' },
+];
+export const CORNER_FIELDS = [
+  'radiusFrontLeft',
+  'radiusFrontRight',
+  'radiusBackLeft',
+  'radiusBackRight',
+] as const;
+
+/** The columns; `book` gives the choices as they are when an editor opens. */
+export function partColumns(book: () => PartBook): readonly PartColumn[] {
+  const edge = (field: PartField, header: string): PartColumn =>
+    choice(field, header, `${header} edge`, 92, () => book().edgeChoices, edgeView, {
+      group: 'Edges',
+      cleared: HIDDEN_EDGE,
+    });
+  const corner = (field: PartField, header: string, describe: string): PartColumn => ({
+    ...length(field, header, describe, 84, () => null),
+    group: 'Corner radii',
+    hidden: true,
+  });
+  const finish = (field: PartField, header: string, describe: string): PartColumn =>
+    choice(field, header, describe, 116, () => book().recipeChoices, recipeView, { group: 'Finish' });
+  return [
+    {
+      id: 'number',
+      header: '',
+      describe: 'row number',
+      width: 44,
+      pinned: true,
+      numeric: true,
+      kind: 'ordinal',
+      view: (row) => ({ text: row.kind === 'totals' || row.kind === 'blank' ? '' : String(row.number) }),
+      raw: () => '',
+    },
+    { ...text('name', 'Part', 'part name', 168), pinned: true, view: nameView },
+    text('section', 'Section', 'section, a grouping of your own', 112),
+    { ...text('quantity', 'Qty', 'quantity', 58), numeric: true, view: quantityView },
+    length('length', 'Length', 'finished length, along the grain', 92, (plan) => plan.lengthMm),
+    length('width', 'Width', 'finished width', 92, (plan) => plan.widthMm),
+    choice('materialId', 'Material', 'material', 112, () => book().materialChoices, productView, {}),
+    choice('grain', 'Grain', 'grain direction', 76, () => GRAIN_CHOICES, plainView, { cleared: 'along' }),
+    edge('edgeFront', 'Front'),
+    edge('edgeBack', 'Back'),
+    edge('edgeLeft', 'Left'),
+    edge('edgeRight', 'Right'),
+    corner('radiusFrontLeft', 'Front left', 'radius of the front left corner'),
+    corner('radiusFrontRight', 'Front right', 'radius of the front right corner'),
+    corner('radiusBackLeft', 'Back left', 'radius of the back left corner'),
+    corner('radiusBackRight', 'Back right', 'radius of the back right corner'),
+    choice('shape', 'Shape', 'shape', 92, () => SHAPE_CHOICES, plainView, { cleared: 'rectangle' }),
+    finish('showRecipeId', 'Show face', 'finish of the show face'),
+    finish('backRecipeId', 'Back face', 'finish of the back face'),
+    computed('cutLengthMm', 'Cut length', 'cut length, worked out', 92, (value, row) =>
+      cellLength(value, row.book.settings),
+    ),
+    computed('cutWidthMm', 'Cut width', 'cut width, worked out', 92, (value, row) =>
+      cellLength(value, row.book.settings),
+    ),
+    computed(
+      'totalBandedM',
+      'Banded',
+      'banded edge of all pieces, worked out',
+      88,
+      (value, row) => formatMetres(value, row.book.settings),
+      'bandedM',
+    ),
+    computed(
+      'totalFinishM2',
+      'Finish',
+      'finished area of all pieces, worked out',
+      88,
+      (value, row) => formatArea(value, row.book.settings),
+      'finishM2',
+    ),
+    text('note', 'Note', 'note', 220),
+  ];
+}
+
+function text(field: PartField, header: string, describe: string, width: number): PartColumn {
+  return {
+    id: field,
+    header,
+    describe,
+    width,
+    kind: 'typed',
+    raw: (row) => rawText(row, field),
+    view: (row) => typed(row, field, rawText(row, field)),
+  };
+}
+
+/** Lengths show in the project's unit; an expression or a text that is not understood is edited and shown as typed. */
+function length(
+  field: PartField,
+  header: string,
+  describe: string,
+  width: number,
+  mm: (plan: PartPlanView) => number | null,
+): PartColumn {
+  const shown = (row: PartSheetRow): string | null => {
+    const value = row.plan === null ? null : mm(row.plan);
+    return value === null ? null : cellLength(value, row.book.settings);
+  };
+  const asTyped = (row: PartSheetRow): string => {
+    const raw = rawText(row, field);
+    const nice = shown(row);
+    // A rounded reading is no substitute for what was typed.
+    return nice === null || raw.startsWith('=') || nice.startsWith('≈') ? raw : nice;
+  };
+  return {
+    ...text(field, header, describe, width),
+    numeric: true,
+    editText: asTyped,
+    copyText: asTyped,
+    view: (row) => {
+      const nice = row.waiting[field] === undefined ? shown(row) : null;
+      if (nice !== null) return typed(row, field, nice);
+      const view = typed(row, field, rawText(row, field));
+      return view.severity === 'error' && view.tone === undefined ? { ...view, tone: 'raw' } : view;
+    },
+  };
+}
+
+function choice(
+  field: PartField,
+  header: string,
+  describe: string,
+  width: number,
+  choices: () => readonly Choice[],
+  view: (row: PartSheetRow, value: string) => CellView,
+  extra: Pick<PartColumn, 'group' | 'cleared'>,
+): PartColumn {
+  return {
+    ...text(field, header, describe, width),
+    ...extra,
+    choices,
+    view: (row) => typed(row, field, '', view(row, rawText(row, field))),
+  };
+}
+
+function computed(
+  field: 'cutLengthMm' | 'cutWidthMm' | 'totalBandedM' | 'totalFinishM2',
+  header: string,
+  describe: string,
+  width: number,
+  format: (value: number, row: PartSheetRow) => string,
+  total?: keyof PlanTotals,
+): PartColumn {
+  return {
+    id: field,
+    header,
+    describe,
+    group: 'Worked out',
+    width,
+    numeric: true,
+    kind: 'computed',
+    raw: (row) => (row.plan?.[field] == null ? '' : format(row.plan[field], row)),
+    view: (row) => {
+      if (row.totals !== null)
+        return total === undefined ? { text: '' } : figure(`totals/${total}`, row.totals[total], row, format);
+      return row.plan === null
+        ? { text: '' }
+        : figure(`parts/${row.plan.id}/${field}`, row.plan[field], row, format);
+    },
+  };
+}
+
+function figure(
+  at: string,
+  value: number | null,
+  row: PartSheetRow,
+  format: (value: number, row: PartSheetRow) => string,
+): CellView {
+  return { text: value === null ? 'unknown' : format(value, row), figureAt: at };
+}
+
+/** What the row holds in a field, as text. */
+export function rawText(row: PartSheetRow, field: PartField): string {
+  return row.waiting[field] ?? row.part?.[field] ?? '';
+}
+
+/** A typed cell with the mark and message of its problem, or the text still on its way. */
+function typed(
+  row: PartSheetRow,
+  field: PartField,
+  shown: string,
+  view: CellView = { text: shown },
+): CellView {
+  if (row.waiting[field] !== undefined)
+    return { text: view.text === '' ? row.waiting[field] : view.text, tone: 'waiting' };
+  const problem = row.problems.get(field);
+  return problem === undefined
+    ? view
+    : { ...view, severity: problem.severity, message: `${problem.message}\n${problem.wayOut}` };
+}
+
+function nameView(row: PartSheetRow): CellView {
+  if (row.kind === 'totals') return { text: 'Total' };
+  if (row.kind === 'blank') return { text: 'Add a part', tone: 'prompt' };
+  return typed(row, 'name', rawText(row, 'name'));
+}
+
+function quantityView(row: PartSheetRow): CellView {
+  if (row.totals !== null) return figure('totals/pieces', row.totals.pieces, row, formatCount);
+  return typed(row, 'quantity', rawText(row, 'quantity'));
+}
+
+function productView(row: PartSheetRow, id: string): CellView {
+  if (id === '') return { text: '' };
+  return { text: row.book.products.get(id)?.shortName ?? id };
+}
+
+function edgeView(row: PartSheetRow, id: string): CellView {
+  if (id === '') return { text: '' };
+  if (id === HIDDEN_EDGE) return { text: 'hidden', tone: 'absent' };
+  if (id === BARE_EDGE) return { text: 'bare', tone: 'quiet' };
+  const product = row.book.products.get(id);
+  return product === undefined
+    ? { text: id, tone: 'raw' }
+    : { text: product.shortName, swatch: productSwatch(product) };
+}
+
+function recipeView(row: PartSheetRow, id: string): CellView {
+  if (id === '') return { text: '' };
+  return { text: row.book.recipes.get(id)?.name ?? id };
+}
+
+function plainView(_row: PartSheetRow, value: string): CellView {
+  return { text: value };
+}

@@ -1,0 +1,85 @@
+import './parts.css';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { ref } from 'lit-html/directives/ref.js';
+import { icon } from '../../shell/icons.ts';
+import { optionalPanel } from '../../shell/optional-panel.ts';
+import type { AppState } from '../../state/store.ts';
+import { createPartsSheet, type PartsSheet } from './parts-sheet.ts';
+import { viewState } from './view-state.ts';
+
+let sheet: PartsSheet | null = null;
+
+/** The part list: what is typed, with the figures that come of it beside it. */
+export function renderPartsScreen(state: AppState): TemplateResult {
+  if (state.project === null || state.catalogue === null) return html``;
+  sheet ??= createPartsSheet();
+  const { host } = sheet;
+  sheet.showCorners(viewState.cornersShown(state));
+  const panel = viewState.panelOpen() ? optionalPanel('part-panel', state) : nothing;
+  return html`
+    <section class="parts-screen" aria-labelledby="parts-title">
+      <div class="parts-work">
+        ${toolbar(sheet, state)}
+        <div class="parts-grid" ${ref((slot) => slot !== undefined && settle(slot, host))}></div>
+      </div>
+      ${panel === nothing ? nothing : html`<aside class="parts-panel" aria-label="Selected part">${panel}</aside>`}
+    </section>
+  `;
+}
+
+/** Puts the grid's long-lived element where this drawing of the screen has room for it. */
+function settle(slot: Element, host: HTMLElement): void {
+  if (host.parentElement === slot) return;
+  slot.append(host);
+  requestAnimationFrame(() => sheet?.resume());
+}
+
+function toolbar(parts: PartsSheet, state: AppState): TemplateResult {
+  const nobody = state.selectedPartId === null;
+  const row = (
+    name: Parameters<PartsSheet['command']>[0],
+    symbol: Parameters<typeof icon>[0],
+    words: string,
+    keys: string,
+  ) => html`
+    <button
+      class="button plain tool"
+      title="${words} (${keys})"
+      aria-label=${words}
+      ?disabled=${nobody}
+      @click=${() => parts.command(name)}
+    >
+      ${icon(symbol)}
+    </button>
+  `;
+  const corners = viewState.cornersShown(state);
+  return html`
+    <div class="toolbar parts-toolbar" role="toolbar" aria-label="Rows">
+      <h1 id="parts-title">Parts</h1>
+      <button class="button primary" @click=${() => parts.addPart()}>${icon('plus')} Add part</button>
+      <span class="tools">
+        ${row('insert-below', 'insert', 'Insert a part below', 'Ctrl+Enter')}
+        ${row('duplicate', 'duplicate', 'Duplicate', 'Alt+Shift+Down')}
+        ${row('move-up', 'up', 'Move up', 'Alt+Up')} ${row('move-down', 'down', 'Move down', 'Alt+Down')}
+        ${row('delete', 'bin', 'Delete part', 'Ctrl+Delete')}
+      </span>
+      <span class="spacer"></span>
+      <button
+        class="button plain"
+        aria-pressed=${corners}
+        title="Show or hide the columns for corner radii"
+        @click=${() => viewState.setCorners(!corners)}
+      >
+        ${icon('corner')} Corners
+      </button>
+      <button
+        class="button plain"
+        aria-pressed=${viewState.panelOpen()}
+        title="Show or hide the drawing of the selected part"
+        @click=${() => viewState.setPanel(!viewState.panelOpen())}
+      >
+        ${icon('drawing')} Drawing
+      </button>
+    </div>
+  `;
+}

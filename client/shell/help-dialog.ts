@@ -1,0 +1,77 @@
+import { html } from 'lit-html';
+import { openDialog } from './open-dialog.ts';
+
+/** What the keyboard does, grouped as it is used. */
+const SHORTCUTS: readonly {
+  readonly title: string;
+  readonly keys: readonly (readonly [keys: string, does: string])[];
+}[] = [
+  {
+    title: 'Cells',
+    keys: [
+      ['Typing', 'replaces the cell; arrows then move on'],
+      ['F2', 'edits what is there'],
+      ['Enter, Shift+Enter', 'takes the entry and moves down or up'],
+      ['Tab, Shift+Tab', 'takes the entry and moves right or left'],
+      ['Escape', 'leaves the cell as it was'],
+      ['Delete', 'clears the selected cells'],
+      ['Enter on a computed number', 'opens its working'],
+    ],
+  },
+  {
+    title: 'Ranges',
+    keys: [
+      ['Shift+Arrows', 'selects; with Ctrl to the edge'],
+      ['Shift+Space, Ctrl+Space', 'selects whole rows, whole columns'],
+      ['Ctrl+A', 'selects everything'],
+      ['Ctrl+C, Ctrl+X, Ctrl+V', 'copies, cuts, pastes; from other spreadsheets too'],
+      ['Ctrl+D, Ctrl+R', 'fills down, fills right'],
+    ],
+  },
+  {
+    title: 'Rows',
+    keys: [
+      ['Ctrl+Enter', 'inserts a part below'],
+      ['Alt+Up, Alt+Down', 'moves the selected parts'],
+      ['Alt+Shift+Down', 'duplicates the selected parts'],
+      ['Ctrl+Delete', 'deletes the selected parts'],
+    ],
+  },
+  {
+    title: 'Everywhere',
+    keys: [
+      ['Ctrl+Z', 'undoes'],
+      ['Ctrl+Y, Ctrl+Shift+Z', 'does again'],
+      ['F6, Shift+F6', 'goes to the next or last region of the page'],
+      ['Escape', 'closes the working and the problems'],
+      ['?', 'opens this list'],
+    ],
+  },
+];
+
+export function openHelp(): void {
+  if (document.querySelector('dialog[open]') !== null) return;
+  openDialog(
+    'Keyboard and help',
+    (close) => html`
+      <div class="body help">
+        <h2>Keyboard</h2>
+        <div class="shortcuts">
+          ${SHORTCUTS.map(
+            ({ title, keys }) => html`<section>
+              <h3>${title}</h3>
+              <dl>${keys.map(([key, does]) => html`<div><dt>${key}</dt><dd>${does}</dd></div>`)}</dl>
+            </section>`,
+          )}
+        </div>
+        <h2>Lengths</h2>
+        <p>
+          Write them as you would on paper: <code>600</code>, <code>60 cm</code>, <code>23 5/8</code>, <code>2'-6"</code>. A plain number is in the
+          project's unit. <code>=</code> begins a sum with named sizes, such as <code>=shelf_width - 2*ply</code>.
+        </p>
+        <p>Every underlined number opens to show how it was worked out.</p>
+        <div class="actions"><button class="button primary" @click=${close}>Close</button></div>
+      </div>
+    `,
+  );
+}

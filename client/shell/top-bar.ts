@@ -1,0 +1,92 @@
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Problem } from '../../server/planning/problem.ts';
+import { type AppState, actions, type Mode } from '../state/store.ts';
+import { openHelp } from './help-dialog.ts';
+import { type IconName, icon } from './icons.ts';
+import { renderProjectMenu } from './project-menu.ts';
+
+const NEXT_MODE: Record<Mode, Mode> = { system: 'light', light: 'dark', dark: 'system' };
+const MODE_ICON: Record<Mode, IconName> = { system: 'system', light: 'sun', dark: 'moon' };
+const MODE_WORDS: Record<Mode, string> = {
+  system: 'Colours follow the system',
+  light: 'Light colours',
+  dark: 'Dark colours',
+};
+
+/** Project, units, undo and redo, problems, colours, help. */
+export function renderTopBar(state: AppState): TemplateResult {
+  const { project } = state;
+  return html`
+    <header class="top-bar" data-region>
+      <span class="brand"><img src="/mark.svg" alt="Plywright" width="26" height="26" /></span>
+      ${renderProjectMenu(state)}
+      ${project === null ? nothing : renderChips(project.settings.units, project.settings.currency)}
+      <span class="spacer"></span>
+      <span class="saving" role="status">${state.pending > 0 ? 'Saving…' : ''}</span>
+      ${project === null ? nothing : renderEditing(state, project)}
+      <button
+        class="button plain icon mode"
+        title="${MODE_WORDS[state.mode]}; press for the next"
+        aria-label="${MODE_WORDS[state.mode]}"
+        @click=${() => actions.setMode(NEXT_MODE[state.mode])}
+      >
+        ${icon(MODE_ICON[state.mode])}
+      </button>
+      <button class="button plain icon help" title="Keyboard and help (?)" aria-label="Keyboard and help" @click=${openHelp}>
+        ${icon('help')}
+      </button>
+    </header>
+  `;
+}
+
+function renderChips(units: 'metric' | 'us', currency: string): TemplateResult {
+  const words = units === 'metric' ? 'mm' : 'inch';
+  const settings = (): void => actions.show('settings');
+  return html`<span class="chips">
+    <button class="chip" title="Units of this project; change them in Settings" aria-label="Units: ${words}" @click=${settings}>${words}</button>
+    <button class="chip" title="Currency of this project; change it in Settings" aria-label="Currency: ${currency}" @click=${settings}>${currency}</button>
+  </span>`;
+}
+
+function renderEditing(state: AppState, project: NonNullable<AppState['project']>): TemplateResult {
+  const undo = project.undoLabel === null ? 'Nothing to undo' : `Undo: ${project.undoLabel}`;
+  const redo = project.redoLabel === null ? 'Nothing to do again' : `Do again: ${project.redoLabel}`;
+  return html`
+    <button class="button plain icon" title="${undo} (Ctrl+Z)" aria-label=${undo} ?disabled=${!project.canUndo} @click=${() => void actions.undo()}>
+      ${icon('undo')}
+    </button>
+    <button class="button plain icon" title="${redo} (Ctrl+Y)" aria-label=${redo} ?disabled=${!project.canRedo} @click=${() => void actions.redo()}>
+      ${icon('redo')}
+    </button>
+    ${renderProblemsButton(state, project.plan.problems)}
+  `;
+}
+
+function renderProblemsButton(state: AppState, problems: readonly Problem[]): TemplateResult {
+  const count = (severity: Problem['severity']): number =>
+    problems.filter((problem) => problem.severity === severity).length;
+  const counts = [
+    { severity: 'error', count: count('error'), one: 'error', many: 'errors' },
+    { severity: 'warning', count: count('warning'), one: 'warning', many: 'warnings' },
+    { severity: 'note', count: count('note'), one: 'note', many: 'notes' },
+  ].filter((entry) => entry.count > 0);
+  const words = counts
+    .map((entry) => `${entry.count} ${entry.count === 1 ? entry.one : entry.many}`)
+    .join(', ');
+  return html`
+    <button
+      class="button plain problems-button"
+      id="problems-button"
+      aria-expanded=${state.problemsOpen}
+      aria-label=${words === '' ? 'No problems' : `Problems: ${words}`}
+      title=${words === '' ? 'No problems' : words}
+      @click=${() => actions.showProblems(!state.problemsOpen)}
+    >
+      ${
+        counts.length === 0
+          ? html`${icon('check')}<span class="wide-only">No problems</span>`
+          : counts.map((entry) => html`<span class="count ${entry.severity}">${entry.count}</span>`)
+      }
+    </button>
+  `;
+}
