@@ -53,5 +53,8 @@ export function readLength(
 
 function withUnit(text: string, measure: Measure, unit: LengthUnit): string {
   if (measure.unit !== null) return text;
-  return `${text.slice(0, measure.end)}${unit === 'in' ? '"' : ` ${unit}`}${text.slice(measure.end)}`;
+  const rest = text.slice(measure.end);
+  // A word that follows must not run into the unit: `600wide` becomes `600 mm wide`.
+  const gap = /^\p{L}/u.test(rest) ? ' ' : '';
+  return `${text.slice(0, measure.end)}${unit === 'in' ? '"' : ` ${unit}`}${gap}${rest}`;
 }

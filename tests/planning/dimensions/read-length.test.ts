@@ -93,6 +93,7 @@ describe('readLength', () => {
     expect(normalised('  60   cm ', 'us')).toBe('60 cm');
     expect(normalised('2\u00a0ft', 'metric')).toBe('2 ft');
     expect(normalised("6'7", 'metric')).toBe("6'7");
+    expect(normalised('600wide', 'metric')).toBe('600 mm wide');
   });
 
   it.each([['1,220'], ['1,220 mm'], ['12,345"']])(
