@@ -1,0 +1,233 @@
+/**
+ * The linear relaxation of cutting stock: how often to use each known pattern at least cost, shares allowed.
+ *
+ * Rows are pieces (at least the demand) and limited stocks (at most the limit). Columns are patterns; surplus and slack
+ * columns close the rows. Revised simplex method with an explicit inverse of the basis.
+ * Source: V. Chvatal, Linear Programming (1983), chapters 7, 8 and 13 (cutting stock).
+ */
+export interface LpColumn {
+  readonly cost: number;
+  /** Piece rows first, then one row per limited stock. */
+  readonly rows: readonly number[];
+  readonly values: readonly number[];
+  /** Index into the caller's patterns; -1 for surplus and slack. */
+  readonly pattern: number;
+}
+
+const ZERO = 1e-9;
+const LEAST_PIVOT = 1e-7;
+const PIVOTS_BETWEEN_CHECKS = 60;
+const DRIFT = 1e-7;
+
+export class PatternLp {
+  readonly demands: readonly number[];
+  readonly pieceRows: number;
+  readonly columns: LpColumn[] = [];
+  /** Prices of the rows: of pieces 0 or more, of limited stocks 0 or less when optimal. */
+  readonly duals: Float64Array;
+  readonly shares: Float64Array;
+  readonly basis: Int32Array;
+  private readonly size: number;
+  private readonly inverse: Float64Array;
+  private readonly direction: Float64Array;
+  private readonly inBasis = new Set<number>();
+  private pivots = 0;
+
+  /** `first`: per piece a pattern column of that piece alone, on stock without limit; limited stocks start unused. */
+  constructor(demands: readonly number[], limits: readonly number[], first: readonly LpColumn[]) {
+    this.pieceRows = demands.length;
+    this.demands = [...demands, ...limits];
+    this.size = this.demands.length;
+    this.duals = new Float64Array(this.size);
+    this.shares = new Float64Array(this.size);
+    this.direction = new Float64Array(this.size);
+    this.basis = new Int32Array(this.size);
+    this.inverse = new Float64Array(this.size * this.size);
+    for (let row = 0; row < this.size; row++) {
+      const column = first[row] ?? { cost: 0, rows: [row], values: [1], pattern: -1 };
+      const value = column.values[0] as number;
+      this.basis[row] = this.columns.push(column) - 1;
+      this.inBasis.add(this.basis[row] as number);
+      this.inverse[row * this.size + row] = 1 / value;
+      this.shares[row] = (this.demands[row] as number) / value;
+    }
+    this.price();
+  }
+
+  /** Sum of shares times cost. */
+  get cost(): number {
+    let cost = 0;
+    for (let row = 0; row < this.size; row++)
+      cost += (this.shares[row] as number) * (this.columns[this.basis[row] as number] as LpColumn).cost;
+    return cost;
+  }
+
+  /** Adds a column; returns its index. */
+  add(column: LpColumn): number {
+    return this.columns.push(column) - 1;
+  }
+
+  /** Cost of the column beyond what its rows are worth; below 0 means that it would improve the plan. */
+  reducedCost(column: LpColumn): number {
+    let cost = column.cost;
+    for (let index = 0; index < column.rows.length; index++)
+      cost -= (this.duals[column.rows[index] as number] as number) * (column.values[index] as number);
+    return cost;
+  }
+
+  /** The known column, surplus or slack that improves most, brought into the basis; false when none does. */
+  improve(): boolean {
+    let best = -1;
+    let bestCost = -ZERO;
+    for (let index = 0; index < this.columns.length; index++) {
+      if (this.inBasis.has(index)) continue;
+      const cost = this.reducedCost(this.columns[index] as LpColumn);
+      if (cost < bestCost) {
+        best = index;
+        bestCost = cost;
+      }
+    }
+    let closing = -1;
+    for (let row = 0; row < this.size; row++) {
+      const dual = this.duals[row] as number;
+      const cost = row < this.pieceRows ? dual : -dual;
+      if (cost < bestCost) {
+        closing = row;
+        bestCost = cost;
+      }
+    }
+    if (closing >= 0)
+      best = this.add({ cost: 0, rows: [closing], values: [closing < this.pieceRows ? -1 : 1], pattern: -1 });
+    if (best < 0) return false;
+    return this.enter(best);
+  }
+
+  /** Brings a column into the basis; false when numbers are too small to do so. */
+  enter(entering: number): boolean {
+    const { size, inverse, direction, shares } = this;
+    const column = this.columns[entering] as LpColumn;
+    direction.fill(0);
+    for (let index = 0; index < column.rows.length; index++) {
+      const row = column.rows[index] as number;
+      const value = column.values[index] as number;
+      for (let at = 0; at < size; at++)
+        direction[at] = (direction[at] as number) + (inverse[at * size + row] as number) * value;
+    }
+    // Ratio test; among ties the largest pivot keeps the numbers sound.
+    let leaving = -1;
+    let least = Number.POSITIVE_INFINITY;
+    for (let row = 0; row < size; row++) {
+      const step = direction[row] as number;
+      if (step <= LEAST_PIVOT) continue;
+      const ratio = Math.max(0, shares[row] as number) / step;
+      if (
+        ratio < least - ZERO ||
+        (ratio < least + ZERO && leaving >= 0 && step > (direction[leaving] as number))
+      ) {
+        least = Math.min(least, ratio);
+        leaving = row;
+      }
+    }
+    if (leaving < 0) return false;
+
+    const pivot = direction[leaving] as number;
+    const step = Math.max(0, shares[leaving] as number) / pivot;
+    const pivotRow = leaving * size;
+    for (let at = 0; at < size; at++) inverse[pivotRow + at] = (inverse[pivotRow + at] as number) / pivot;
+    for (let row = 0; row < size; row++) {
+      const factor = direction[row] as number;
+      if (row === leaving || factor === 0) continue;
+      const base = row * size;
+      for (let at = 0; at < size; at++)
+        inverse[base + at] = (inverse[base + at] as number) - factor * (inverse[pivotRow + at] as number);
+      shares[row] = (shares[row] as number) - factor * step;
+    }
+    shares[leaving] = step;
+    this.inBasis.delete(this.basis[leaving] as number);
+    this.inBasis.add(entering);
+    this.basis[leaving] = entering;
+    if (++this.pivots % PIVOTS_BETWEEN_CHECKS === 0 && this.drift() > DRIFT) this.reinvert();
+    this.price();
+    return true;
+  }
+
+  private price(): void {
+    const { size, inverse, duals } = this;
+    duals.fill(0);
+    for (let row = 0; row < size; row++) {
+      const { cost } = this.columns[this.basis[row] as number] as LpColumn;
+      if (cost === 0) continue;
+      const base = row * size;
+      for (let at = 0; at < size; at++)
+        duals[at] = (duals[at] as number) + cost * (inverse[base + at] as number);
+    }
+  }
+
+  /** How far the shares are from meeting the demands exactly. */
+  private drift(): number {
+    const sums = new Float64Array(this.size);
+    for (let row = 0; row < this.size; row++) {
+      const { rows, values } = this.columns[this.basis[row] as number] as LpColumn;
+      for (let index = 0; index < rows.length; index++)
+        sums[rows[index] as number] =
+          (sums[rows[index] as number] as number) + (values[index] as number) * (this.shares[row] as number);
+    }
+    let most = 0;
+    for (let row = 0; row < this.size; row++)
+      most = Math.max(most, Math.abs((sums[row] as number) - (this.demands[row] as number)));
+    return most;
+  }
+
+  /** Computes the inverse afresh from the basis columns (Gauss-Jordan with row exchange), then the shares. */
+  private reinvert(): void {
+    const { size, inverse } = this;
+    const work = new Float64Array(size * size);
+    for (let column = 0; column < size; column++) {
+      const { rows, values } = this.columns[this.basis[column] as number] as LpColumn;
+      for (let index = 0; index < rows.length; index++)
+        work[(rows[index] as number) * size + column] = values[index] as number;
+    }
+    inverse.fill(0);
+    for (let row = 0; row < size; row++) inverse[row * size + row] = 1;
+    for (let column = 0; column < size; column++) {
+      let pivotRow = column;
+      for (let row = column + 1; row < size; row++)
+        if (
+          Math.abs(work[row * size + column] as number) > Math.abs(work[pivotRow * size + column] as number)
+        )
+          pivotRow = row;
+      swapRows(work, size, column, pivotRow);
+      swapRows(inverse, size, column, pivotRow);
+      const pivot = work[column * size + column] as number;
+      for (let at = 0; at < size; at++) {
+        work[column * size + at] = (work[column * size + at] as number) / pivot;
+        inverse[column * size + at] = (inverse[column * size + at] as number) / pivot;
+      }
+      for (let row = 0; row < size; row++) {
+        const factor = work[row * size + column] as number;
+        if (row === column || factor === 0) continue;
+        for (let at = 0; at < size; at++) {
+          work[row * size + at] =
+            (work[row * size + at] as number) - factor * (work[column * size + at] as number);
+          inverse[row * size + at] =
+            (inverse[row * size + at] as number) - factor * (inverse[column * size + at] as number);
+        }
+      }
+    }
+    for (let row = 0; row < size; row++) {
+      let share = 0;
+      for (let at = 0; at < size; at++)
+        share += (inverse[row * size + at] as number) * (this.demands[at] as number);
+      this.shares[row] = Math.max(0, share);
+    }
+  }
+}
+
+function swapRows(matrix: Float64Array, size: number, first: number, second: number): void {
+  if (first === second) return;
+  for (let at = 0; at < size; at++) {
+    const kept = matrix[first * size + at] as number;
+    matrix[first * size + at] = matrix[second * size + at] as number;
+    matrix[second * size + at] = kept;
+  }
+}
