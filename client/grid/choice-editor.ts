@@ -131,9 +131,10 @@ function option(choice: Choice, index: number): HTMLElement {
   const name = document.createElement('span');
   name.textContent = choice.text;
   item.append(name);
-  if (choice.detail !== undefined) {
+  const more = choice.detail ?? choice.hint;
+  if (more !== undefined) {
     const detail = document.createElement('small');
-    detail.textContent = choice.detail;
+    detail.textContent = more;
     item.append(detail);
   }
   return item;

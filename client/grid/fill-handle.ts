@@ -7,11 +7,14 @@ import type { SheetView } from './sheet-view.ts';
 /** Side of the square at the range's last corner that starts a fill, in CSS pixels. */
 const HANDLE_PX = 11;
 
-/** Dragging the small square at the range's corner repeats the range's content over the cells dragged across. */
+/**
+ * Dragging the small square at the range's corner repeats the range's content over the cells dragged across. To be
+ * set up before the range selection, which would take the press for the start of a new range.
+ */
 export function fillHandle<Row extends SheetRow>(
   host: HTMLElement,
   view: SheetView<Row>,
-  selection: RangeSelection,
+  selection: () => RangeSelection,
   fill: (copies: readonly Copy[]) => void,
 ): void {
   let planned: ReturnType<typeof fillTo> = null;
@@ -34,7 +37,7 @@ export function fillHandle<Row extends SheetRow>(
     { capture: true },
   );
   host.addEventListener('mouseover', (event) => {
-    const range = selection.get();
+    const range = selection().get();
     const cell = view.cellOf(event.target);
     if (!filling || range === null || cell === null) return;
     planned = fillTo(rectangleOf(range), cell);
@@ -47,11 +50,11 @@ export function fillHandle<Row extends SheetRow>(
     const done = planned;
     planned = null;
     preview();
-    const range = selection.get();
+    const range = selection().get();
     if (done === null || range === null) return;
     fill(done.copies);
     const { top, left, bottom, right } = rectangleOf(range);
-    selection.set({
+    selection().set({
       anchor: { row: Math.min(top, done.target.top), column: Math.min(left, done.target.left) },
       head: { row: Math.max(bottom, done.target.bottom), column: Math.max(right, done.target.right) },
     });

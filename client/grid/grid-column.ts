@@ -33,8 +33,10 @@ export interface Choice {
   readonly value: string;
   /** What the cell shows and typing finds. */
   readonly text: string;
-  /** The longer name, smaller. */
+  /** The longer name, smaller; typing finds it too. */
   readonly detail?: string;
+  /** What the choice means, where its name does not say; typing does not look at it. */
+  readonly hint?: string;
   readonly swatch?: string;
 }
 

@@ -21,6 +21,8 @@ export interface RangeSelection {
   set(range: CellRange | null): void;
   /** Marks the cells on screen again, after the grid has drawn others. */
   paint(): void;
+  /** After rows came, went or moved: the range begins where the focus now is. */
+  followFocus(): void;
 }
 
 /**
@@ -124,5 +126,10 @@ export function rangeSelection<Row extends SheetRow>(
     if (cell !== null && (range === null || !sameCell(cell, range.anchor))) set(singleCell(cell));
   });
 
-  return { get: () => range, set, paint };
+  function followFocus(): void {
+    const focused = view.cellOf(document.activeElement);
+    if (focused !== null && range !== null && !sameCell(focused, range.anchor)) set(singleCell(focused));
+  }
+
+  return { get: () => range, set, paint, followFocus };
 }

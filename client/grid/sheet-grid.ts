@@ -77,6 +77,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
   api.setGridAriaProperty('label', options.label);
 
   const view = sheetView(host, api, columns, () => rows);
+  fillHandle(host, view, () => selection, fill);
   const selection = rangeSelection(host, view, (range) => {
     const row = range === null ? undefined : view.rowAt(range.anchor.row);
     options.focused(row === undefined || row.isBlank ? null : row.key);
@@ -85,7 +86,6 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     selection.paint();
     note.refresh();
   });
-  fillHandle(host, view, selection, fill);
   const note = cellNote(host);
   sheetKeys(host, view, selection, {
     clear: (range) => clear(range, false),
@@ -164,9 +164,12 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
 
   return {
     update(next, totals) {
+      const moved = next.length !== rows.length || next.some((row, index) => row.key !== rows[index]?.key);
       rows = next;
       api.setGridOption('rowData', [...next]);
       api.setGridOption('pinnedBottomRowData', totals === null ? [] : [totals]);
+      // In the next frame, because rows only then carry their new places.
+      if (moved) requestAnimationFrame(selection.followFocus);
     },
     redraw: () => api.refreshCells({ force: true }),
     goTo(key, columnId) {

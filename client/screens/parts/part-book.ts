@@ -24,16 +24,16 @@ export function partBook(project: ProjectState, catalogue: Catalogue): PartBook 
     products: new Map(catalogue.products.map((product) => [product.id, product])),
     recipes: new Map(project.rows.recipes.map((recipe) => [recipe.id, recipe])),
     materialChoices: [
-      { value: '', text: 'no material', detail: 'not chosen yet' },
+      { value: '', text: 'no material', hint: 'not chosen yet' },
       ...offered.filter(({ kind }) => kind === 'sheet' || kind === 'board').map(productChoice),
     ],
     edgeChoices: [
-      { value: HIDDEN_EDGE, text: 'hidden', detail: 'in a joint or against a wall' },
-      { value: BARE_EDGE, text: 'bare', detail: 'seen and finished, not banded' },
+      { value: HIDDEN_EDGE, text: 'hidden', hint: 'in a joint or against a wall' },
+      { value: BARE_EDGE, text: 'bare', hint: 'seen and finished, not banded' },
       ...offered.filter(({ kind }) => kind === 'banding').map(productChoice),
     ],
     recipeChoices: [
-      { value: '', text: 'no finish', detail: 'this face stays raw' },
+      { value: '', text: 'no finish', hint: 'this face stays raw' },
       ...project.rows.recipes.map(({ id, name }) => ({ value: id, text: name })),
     ],
   };

@@ -15,13 +15,13 @@ export type PartField = Exclude<keyof PartRow, 'id' | 'position'>;
 type PartColumn = SheetColumn<PartSheetRow>;
 
 export const GRAIN_CHOICES: readonly Choice[] = [
-  { value: 'along', text: 'along', detail: 'grain runs with the length' },
-  { value: 'across', text: 'across', detail: 'grain runs with the width' },
-  { value: 'free', text: 'free', detail: 'may be turned to save material' },
+  { value: 'along', text: 'along', hint: 'grain runs with the length' },
+  { value: 'across', text: 'across', hint: 'grain runs with the width' },
+  { value: 'free', text: 'free', hint: 'may be turned to save material' },
 ];
 export const SHAPE_CHOICES: readonly Choice[] = [
   { value: 'rectangle', text: 'rectangle' },
-  { value: 'round', text: 'round', detail: 'length and width are the diameter' },
+  { value: 'round', text: 'round', hint: 'length and width are the diameter' },
 ];
 export const CORNER_FIELDS = [
   'radiusFrontLeft',
@@ -37,8 +37,8 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
       group: 'Edges',
       cleared: HIDDEN_EDGE,
     });
-  const corner = (field: PartField, header: string, describe: string): PartColumn => ({
-    ...length(field, header, describe, 84, () => null),
+  const corner = (field: (typeof CORNER_FIELDS)[number], header: string, describe: string): PartColumn => ({
+    ...length(field, header, describe, 84, (plan) => plan.cornersMm[CORNER_FIELDS.indexOf(field)] ?? null),
     group: 'Corner radii',
     hidden: true,
   });
@@ -121,7 +121,9 @@ function length(
   mm: (plan: PartPlanView) => number | null,
 ): PartColumn {
   const shown = (row: PartSheetRow): string | null => {
-    const value = row.plan === null ? null : mm(row.plan);
+    // An empty or unreadable radius counts as square in the plan, but is not a zero that was typed.
+    const understood = rawText(row, field) !== '' && row.problems.get(field)?.severity !== 'error';
+    const value = row.plan === null || !understood ? null : mm(row.plan);
     return value === null ? null : cellLength(value, row.book.settings);
   };
   const asTyped = (row: PartSheetRow): string => {
