@@ -1,0 +1,86 @@
+import { z } from 'zod';
+import type {
+  Pack,
+  Product,
+  ProductKind,
+  ProductUnit,
+  RecoatInterval,
+  Supplier,
+} from '../../server/planning/product.ts';
+import { choicesSchema } from './choices-schema.ts';
+import { evidenceSchema, evidenceShape, figuresSchema, LONGEST_TEXT, withSource } from './figure-schema.ts';
+import { name, slug } from './name-schema.ts';
+import { productFaults, UNITS_OF_KIND } from './product-faults.ts';
+
+/** How a product and a supplier may be given: in the shipped files, in a project document, in a request. */
+
+/** Most entries in one list of a product. */
+const LONGEST_LIST = 100;
+/** Largest length given as a number, mm: 100 m. */
+const LARGEST_LENGTH_MM = 100_000;
+const LARGEST_AMOUNT = 1_000_000;
+/** Ten thousand million in a currency of cents. */
+const LARGEST_MONEY = 1_000_000_000_000;
+/** Ten years. */
+const LONGEST_WAIT_MIN = 5_256_000;
+
+const text = z.string().max(LONGEST_TEXT);
+
+const minutes = z.number().min(0).max(LONGEST_WAIT_MIN);
+const recoatSchema: z.ZodType<readonly RecoatInterval[]> = z
+  .array(z.strictObject({ fromMin: minutes, toMin: minutes.nullable(), scuff: z.boolean() }))
+  .max(LONGEST_LIST)
+  .refine(
+    (intervals) =>
+      intervals.every(
+        ({ fromMin, toMin }, index) =>
+          (toMin === null ? index === intervals.length - 1 : toMin > fromMin) &&
+          fromMin >= (intervals[index - 1]?.toMin ?? 0),
+      ),
+    { message: 'must be intervals in order of time that do not overlap' },
+  );
+
+const size = z.number().positive().max(LARGEST_LENGTH_MM).nullable();
+const packSchema: z.ZodType<Pack> = withSource(
+  z.strictObject({
+    id: slug,
+    label: name,
+    amount: z.number().positive().max(LARGEST_AMOUNT),
+    lengthMm: size,
+    widthMm: size,
+    priceMinor: z.int().min(0).max(LARGEST_MONEY).nullable(),
+    currency: z.string().regex(/^[A-Z]{3}$/, 'must be a currency code of three capital letters, such as EUR'),
+    supplierId: slug.nullable(),
+    ...evidenceShape,
+  }),
+);
+
+export const supplierSchema: z.ZodType<Supplier> = z.strictObject({
+  id: slug,
+  name,
+  leadTimeDays: z.number().min(0).max(3650).nullable(),
+});
+
+/** The fields of a product, each as it may be given. Rules that join several fields are in `productFaults`. */
+export const productShape = {
+  id: slug,
+  kind: z.enum(Object.keys(UNITS_OF_KIND) as ProductKind[]),
+  name,
+  shortName: name.max(60),
+  unit: z.enum(['pcs', 'm', 'L', 'g'] satisfies ProductUnit[]),
+  choices: choicesSchema,
+  figures: figuresSchema,
+  recoat: recoatSchema,
+  recoatEvidence: evidenceSchema.nullable(),
+  packs: z.array(packSchema).max(LONGEST_LIST),
+  retired: z.boolean(),
+  origin: z.enum(['shipped', 'user']),
+  note: text.nullable(),
+} satisfies Record<keyof Product, z.ZodType>;
+
+export const productSchema: z.ZodType<Product> = z
+  .strictObject(productShape)
+  .superRefine((product, context) => {
+    for (const { path, message } of productFaults(product as Product))
+      context.addIssue({ code: 'custom', path: [...path], message });
+  });
