@@ -49,6 +49,8 @@ export interface SheetColumn<Row extends SheetRow> {
   /** Columns with the same group stand under one heading. */
   readonly group?: string;
   readonly width: number;
+  /** On a narrow window: its width there, or not shown at all. */
+  readonly narrow?: number | 'hidden';
   readonly pinned?: boolean;
   readonly numeric?: boolean;
   readonly hidden?: boolean;

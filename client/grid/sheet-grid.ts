@@ -12,6 +12,10 @@ import { type CellAt, type Rectangle, rectangleOf, singleCell } from './range-mo
 import { rangeSelection } from './range-selection.ts';
 import { type RowCommand, sheetKeys } from './sheet-keys.ts';
 import { sheetView } from './sheet-view.ts';
+import { touchEdit } from './touch-edit.ts';
+
+/** As in the style sheets: a phone, or a window as narrow as one. */
+const NARROW_WINDOW = '(width < 48rem)';
 
 export type EditKind = 'type' | 'paste' | 'fill' | 'clear' | 'cut';
 
@@ -93,11 +97,30 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     rows: (command) => options.rows(command, selectedKeys()),
     openFigure: options.openFigure,
   });
+  touchEdit(host, view, selection, (cell) => {
+    const column = view.columnAt(cell.column);
+    if (column !== undefined) api.startEditingCell({ rowIndex: cell.row, colKey: column.id });
+  });
   clipboardEvents(host, view, selection, { paste, clear });
   host.addEventListener('click', (event) => {
     const figure = event.target instanceof Element ? event.target.closest<HTMLElement>('.figure') : null;
     if (figure?.dataset.at !== undefined && !event.shiftKey) options.openFigure(figure.dataset.at);
   });
+
+  const narrow = window.matchMedia(NARROW_WINDOW);
+  const fitWindow = (): void => {
+    const special = columns.filter((column) => column.narrow !== undefined);
+    const hidden = special.filter((column) => column.narrow === 'hidden').map(({ id }) => id);
+    api.setColumnsVisible(hidden, !narrow.matches);
+    api.setColumnWidths(
+      special.map(({ id, width, narrow: there }) => ({
+        key: id,
+        newWidth: narrow.matches && typeof there === 'number' ? there : width,
+      })),
+    );
+  };
+  narrow.addEventListener('change', fitWindow);
+  fitWindow();
 
   function write(cells: readonly { readonly to: CellAt; readonly text: string }[], kind: EditKind): void {
     const grown = new Map<number, string>();

@@ -17,10 +17,10 @@ export function renderTotals(project: ProjectState): TemplateResult {
   return html`<dl class="totals" aria-label="Totals">
     ${total('Pieces', 'totals/pieces', formatCount(totals.pieces))} ${total('Sheets', 'totals/sheets', formatCount(totals.sheets))}
     ${total('Banded', 'totals/bandedM', formatMetres(totals.bandedM, settings))}
-    ${total('Finished', 'totals/finishM2', formatArea(totals.finishM2, settings))}
+    ${total('Finished', 'totals/finishM2', formatArea(totals.finishM2, settings), '', 'wide-only')}
     ${total('Liquid', 'totals/litres', formatVolume(totals.litres, settings))}
     ${total(
-      open ? `Cost ${tax}, at least` : `Cost ${tax}`,
+      html`Cost<span class="wide-only"> ${tax}</span>${open ? ', at least' : ''}`,
       `buy/${cost}`,
       `${formatMoney(buy[cost], settings.currency)}`,
       open ? `${formatCount(buy.unpricedLines)} lines have no price yet` : '',
@@ -28,8 +28,14 @@ export function renderTotals(project: ProjectState): TemplateResult {
   </dl>`;
 }
 
-function total(name: string, at: string, text: string, hint = ''): TemplateResult {
-  return html`<div class="total" title=${hint}>
+function total(
+  name: string | TemplateResult,
+  at: string,
+  text: string,
+  hint = '',
+  extra = '',
+): TemplateResult {
+  return html`<div class="total ${extra}" title=${hint}>
     <dt>${name}</dt>
     <dd><button class="figure" data-at=${at} @click=${() => void actions.openWorking(at)}>${text}</button></dd>
   </div>`;

@@ -56,7 +56,7 @@ function toolbar(parts: PartsSheet, state: AppState): TemplateResult {
   return html`
     <div class="toolbar parts-toolbar" role="toolbar" aria-label="Rows">
       <h1 id="parts-title">Parts</h1>
-      <button class="button primary" @click=${() => parts.addPart()}>${icon('plus')} Add part</button>
+      <button class="button primary" @click=${() => parts.addPart()}>${icon('plus')}<span class="words">Add part</span></button>
       <span class="tools">
         ${row('insert-below', 'insert', 'Insert a part below', 'Ctrl+Enter')}
         ${row('duplicate', 'duplicate', 'Duplicate', 'Alt+Shift+Down')}
@@ -70,7 +70,7 @@ function toolbar(parts: PartsSheet, state: AppState): TemplateResult {
         title="Show or hide the columns for corner radii"
         @click=${() => viewState.setCorners(!corners)}
       >
-        ${icon('corner')} Corners
+        ${icon('corner')}<span class="words">Corners</span>
       </button>
       <button
         class="button plain"
@@ -78,7 +78,7 @@ function toolbar(parts: PartsSheet, state: AppState): TemplateResult {
         title="Show or hide the drawing of the selected part"
         @click=${() => viewState.setPanel(!viewState.panelOpen())}
       >
-        ${icon('drawing')} Drawing
+        ${icon('drawing')}<span class="words">Drawing</span>
       </button>
     </div>
   `;
