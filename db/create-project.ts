@@ -5,6 +5,7 @@ import type { Change, RowValues } from './change.ts';
 import type { RowTable } from './project-rows.ts';
 import { insertProject } from './projects.repository.ts';
 import { openRowJournal } from './row-journal.ts';
+import { ROW_LAYOUTS } from './row-layouts.ts';
 
 /** A project as a document holds it: its ids are its own and are replaced when it is stored. */
 export type NewProject = Omit<ProjectInput, 'catalogue'>;
@@ -58,8 +59,12 @@ function insertsOf(project: NewProject): Change[] {
   ];
 }
 
-function insert<Row extends { readonly id: string }>(table: RowTable, { id, ...values }: Row): Change {
-  return { op: 'insert', table, tempId: tempId(table, id), values: values as unknown as RowValues };
+function insert<Row extends { readonly id: string }>(table: RowTable, row: Row): Change {
+  const given = row as unknown as RowValues;
+  const fields = ROW_LAYOUTS[table].fields.filter((field) => given[field.name] !== undefined);
+  const values = Object.fromEntries(fields.map((field) => [field.name, given[field.name] ?? null]));
+  const mentioned = table === 'recipes' || table === 'blends';
+  return { op: 'insert', table, ...(mentioned ? { tempId: tempId(table, row.id) } : {}), values };
 }
 
 function tempId(table: RowTable, id: string): string {

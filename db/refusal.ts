@@ -32,4 +32,10 @@ export class Refusal extends Error {
     this.field = detail.field ?? null;
     this.revision = detail.revision;
   }
+
+  /** The same refusal with another place. */
+  at(field: string): Refusal {
+    const { code, message, wayOut, revision } = this;
+    return new Refusal(code, message, { wayOut, field, ...(revision === undefined ? {} : { revision }) });
+  }
 }

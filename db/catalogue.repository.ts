@@ -1,0 +1,275 @@
+import type { Database } from 'better-sqlite3';
+import type {
+  Basis,
+  Catalogue,
+  Evidence,
+  Pack,
+  Product,
+  ProductChoices,
+  ProductFigure,
+  RecoatInterval,
+  Supplier,
+} from '../server/planning/product.ts';
+import { ROW_LAYOUTS } from './row-layouts.ts';
+import { prepared } from './statements.ts';
+
+/** The catalogue: products with their figures, packs and recoat intervals, and suppliers. */
+
+const CHOICE_COLUMNS: Readonly<Record<keyof ProductChoices, string>> = {
+  species: 'species',
+  deducted: 'deducted',
+  bandMaterial: 'band_material',
+  role: 'role',
+  carrier: 'carrier',
+  colour: 'colour',
+  hardenerId: 'hardener_id',
+  mixBase: 'mix_base',
+  mixHardener: 'mix_hardener',
+  grit: 'grit',
+  nominal: 'nominal',
+  rags: 'rags',
+};
+
+const productColumns = [
+  'id',
+  'kind',
+  'name',
+  'short_name',
+  'unit',
+  ...Object.values(CHOICE_COLUMNS),
+  'recoat_basis',
+  'recoat_source',
+  'recoat_read_on',
+  'recoat_note',
+  'retired',
+  'origin',
+  'note',
+];
+
+const sql = {
+  revision: `SELECT revision FROM catalogue_state`,
+  bump: `UPDATE catalogue_state SET revision = revision + 1`,
+  products: `SELECT ${productColumns.join(', ')} FROM product ORDER BY position`,
+  figures: `SELECT * FROM product_figure`,
+  packs: `SELECT * FROM pack ORDER BY product_id, position`,
+  intervals: `SELECT * FROM recoat_interval ORDER BY product_id, position`,
+  suppliers: `SELECT id, name, lead_time_days AS leadTimeDays FROM supplier ORDER BY name, id`,
+  insertProduct: `INSERT INTO product (${productColumns.join(', ')}) VALUES (${productColumns.map((column) => `@${column}`).join(', ')})`,
+  updateProduct: `UPDATE product SET ${productColumns.map((column) => `${column} = @${column}`).join(', ')} WHERE id = @id`,
+  deleteFigures: `DELETE FROM product_figure WHERE product_id = ?`,
+  deletePacks: `DELETE FROM pack WHERE product_id = ?`,
+  deleteIntervals: `DELETE FROM recoat_interval WHERE product_id = ?`,
+  insertFigure: `INSERT INTO product_figure (product_id, name, low, typical, high, unit, basis, source, read_on, note) VALUES (@productId, @name, @low, @typical, @high, @unit, @basis, @source, @readOn, @note)`,
+  insertPack: `INSERT INTO pack (product_id, position, id, label, amount, length_mm, width_mm, price_minor, currency, supplier_id, basis, source, read_on, note) VALUES (@productId, @position, @id, @label, @amount, @lengthMm, @widthMm, @priceMinor, @currency, @supplierId, @basis, @source, @readOn, @note)`,
+  insertInterval: `INSERT INTO recoat_interval (product_id, position, from_min, to_min, scuff) VALUES (?, ?, ?, ?, ?)`,
+  insertSupplier: `INSERT INTO supplier (id, name, lead_time_days) VALUES (@id, @name, @leadTimeDays)`,
+  updateSupplier: `UPDATE supplier SET name = @name, lead_time_days = @leadTimeDays WHERE id = @id`,
+};
+
+interface EvidenceColumns {
+  readonly basis: Basis;
+  readonly source: string;
+  readonly read_on: string | null;
+  readonly note: string | null;
+}
+interface FigureRow extends EvidenceColumns {
+  readonly product_id: string;
+  readonly name: string;
+  readonly low: number | null;
+  readonly typical: number | null;
+  readonly high: number | null;
+  readonly unit: string;
+}
+interface PackRow extends EvidenceColumns {
+  readonly product_id: string;
+  readonly id: string;
+  readonly label: string;
+  readonly amount: number;
+  readonly length_mm: number | null;
+  readonly width_mm: number | null;
+  readonly price_minor: number | null;
+  readonly currency: string;
+  readonly supplier_id: string | null;
+}
+interface IntervalRow {
+  readonly product_id: string;
+  readonly from_min: number;
+  readonly to_min: number | null;
+  readonly scuff: number;
+}
+type ProductRow = Readonly<Record<string, string | number | null>>;
+
+/** Changes with every change of the catalogue, so that plans made from it can be kept. */
+export function catalogueRevision(db: Database): number {
+  return prepared(db, sql.revision).pluck().get() as number;
+}
+
+export function bumpCatalogueRevision(db: Database): void {
+  prepared(db, sql.bump).run();
+}
+
+/** The whole catalogue, retired products included, in the order in which products came into it. */
+export function readCatalogueRows(db: Database): Catalogue {
+  const figures = byProduct(prepared(db, sql.figures).all() as FigureRow[]);
+  const packs = byProduct(prepared(db, sql.packs).all() as PackRow[]);
+  const intervals = byProduct(prepared(db, sql.intervals).all() as IntervalRow[]);
+  const products = (prepared(db, sql.products).all() as ProductRow[]).map((row) => {
+    const id = row.id as string;
+    return toProduct(row, figures.get(id) ?? [], packs.get(id) ?? [], intervals.get(id) ?? []);
+  });
+  return { products, suppliers: prepared(db, sql.suppliers).all() as Supplier[] };
+}
+
+function byProduct<Row extends { readonly product_id: string }>(rows: readonly Row[]): Map<string, Row[]> {
+  const grouped = new Map<string, Row[]>();
+  for (const row of rows) {
+    const ofProduct = grouped.get(row.product_id);
+    if (ofProduct === undefined) grouped.set(row.product_id, [row]);
+    else ofProduct.push(row);
+  }
+  return grouped;
+}
+
+function toProduct(
+  row: ProductRow,
+  figures: readonly FigureRow[],
+  packs: readonly PackRow[],
+  intervals: readonly IntervalRow[],
+): Product {
+  const choices = Object.entries(CHOICE_COLUMNS).flatMap(([name, column]) => {
+    const value = row[column];
+    return value === null ? [] : [[name, value]];
+  });
+  return {
+    id: row.id as string,
+    kind: row.kind as Product['kind'],
+    name: row.name as string,
+    shortName: row.short_name as string,
+    unit: row.unit as Product['unit'],
+    choices: Object.fromEntries(choices) as ProductChoices,
+    figures: Object.fromEntries(figures.map((figure) => [figure.name, toFigure(figure)])),
+    recoat: intervals.map(
+      (interval): RecoatInterval => ({
+        fromMin: interval.from_min,
+        toMin: interval.to_min,
+        scuff: interval.scuff === 1,
+      }),
+    ),
+    recoatEvidence:
+      row.recoat_basis === null
+        ? null
+        : toEvidence({
+            basis: row.recoat_basis as Basis,
+            source: row.recoat_source as string,
+            read_on: row.recoat_read_on as string | null,
+            note: row.recoat_note as string | null,
+          }),
+    packs: packs.map(toPack),
+    retired: row.retired === 1,
+    origin: row.origin as Product['origin'],
+    note: row.note as string | null,
+  };
+}
+
+function toEvidence({ basis, source, read_on, note }: EvidenceColumns): Evidence {
+  return { basis, source, readOn: read_on, note };
+}
+
+function toFigure(row: FigureRow): ProductFigure {
+  const { low, typical, high, unit } = row;
+  return { low, typical, high, unit, ...toEvidence(row) };
+}
+
+function toPack(row: PackRow): Pack {
+  return {
+    id: row.id,
+    label: row.label,
+    amount: row.amount,
+    lengthMm: row.length_mm,
+    widthMm: row.width_mm,
+    priceMinor: row.price_minor,
+    currency: row.currency,
+    supplierId: row.supplier_id,
+    ...toEvidence(row),
+  };
+}
+
+/** Adds a product at the end of the catalogue. The caller holds the transaction. */
+export function insertProduct(db: Database, product: Product): void {
+  prepared(db, sql.insertProduct).run(productColumnsOf(product));
+  insertParts(db, product);
+}
+
+/** Replaces all of a product but its id and its place. The caller holds the transaction. */
+export function replaceProduct(db: Database, product: Product): void {
+  prepared(db, sql.updateProduct).run(productColumnsOf(product));
+  for (const statement of [sql.deleteFigures, sql.deletePacks, sql.deleteIntervals])
+    prepared(db, statement).run(product.id);
+  insertParts(db, product);
+}
+
+function productColumnsOf(product: Product): ProductRow {
+  const choices = Object.entries(CHOICE_COLUMNS).map(([name, column]) => [
+    column,
+    product.choices[name as keyof ProductChoices] ?? null,
+  ]);
+  return {
+    ...Object.fromEntries(choices),
+    id: product.id,
+    kind: product.kind,
+    name: product.name,
+    short_name: product.shortName,
+    unit: product.unit,
+    recoat_basis: product.recoatEvidence?.basis ?? null,
+    recoat_source: product.recoatEvidence?.source ?? null,
+    recoat_read_on: product.recoatEvidence?.readOn ?? null,
+    recoat_note: product.recoatEvidence?.note ?? null,
+    retired: product.retired ? 1 : 0,
+    origin: product.origin,
+    note: product.note,
+  };
+}
+
+function insertParts(db: Database, product: Product): void {
+  const productId = product.id;
+  for (const [name, figure] of Object.entries(product.figures))
+    prepared(db, sql.insertFigure).run({ ...figure, productId, name, note: figure.note ?? null });
+  product.packs.forEach((pack, position) => {
+    prepared(db, sql.insertPack).run({ ...pack, productId, position, note: pack.note ?? null });
+  });
+  product.recoat.forEach((interval, position) => {
+    prepared(db, sql.insertInterval).run(
+      productId,
+      position,
+      interval.fromMin,
+      interval.toMin,
+      interval.scuff ? 1 : 0,
+    );
+  });
+}
+
+export function insertSupplier(db: Database, supplier: Supplier): void {
+  prepared(db, sql.insertSupplier).run(supplier);
+}
+
+export function updateSupplier(db: Database, supplier: Supplier): void {
+  prepared(db, sql.updateSupplier).run(supplier);
+}
+
+/** Columns of project lists that may hold a product's id. */
+const productMentions = [
+  ...['material_id', 'edge_front', 'edge_back', 'edge_left', 'edge_right'].map((column) => ['part', column]),
+  ...Object.values(ROW_LAYOUTS).flatMap((layout) =>
+    layout.fields
+      .filter((field) => field.name === 'productId' || field.name === 'thinnerId')
+      .map((field) => [layout.sqlName, field.column]),
+  ),
+];
+const projectsUsing = `SELECT name FROM project WHERE id IN (${productMentions
+  .map(([table, column]) => `SELECT project_id FROM ${table} WHERE ${column} = @id`)
+  .join(' UNION ')}) ORDER BY id`;
+
+/** Names of the projects in which a product is used. */
+export function projectsUsingProduct(db: Database, productId: string): string[] {
+  return prepared(db, projectsUsing).pluck().all({ id: productId }) as string[];
+}

@@ -1,0 +1,106 @@
+import { z } from 'zod';
+import {
+  type ChangeAnswer,
+  type ErrorAnswer,
+  type ErrorCode,
+  type ProjectRows,
+  type ProjectState,
+  type ProjectSummary,
+  ROW_TABLES,
+  type RowTable,
+} from './contract.ts';
+import { oneOf } from './one-of.ts';
+import { figureSchema, planViewSchema } from './plan-schemas.ts';
+import { currency, rowShapes, settingsSchema, units } from './schemas.ts';
+
+/** What answers hold; checked against `contract.ts` by the compiler and against real answers by the tests. */
+
+const rowSchemas = Object.fromEntries(
+  ROW_TABLES.map((table) => [
+    table,
+    z
+      .strictObject({ id: z.string(), position: z.number(), ...rowShapes[table] })
+      .meta({ id: `${table}-row` }),
+  ]),
+) as unknown as { readonly [Table in RowTable]: z.ZodType<ProjectRows[Table][number]> };
+
+function forEachTable<Schema extends z.ZodType>(make: (table: RowTable) => Schema) {
+  return Object.fromEntries(ROW_TABLES.map((table) => [table, make(table)])) as Record<RowTable, Schema>;
+}
+
+const undoMenu = {
+  canUndo: z.boolean(),
+  canRedo: z.boolean(),
+  undoLabel: z.string().nullable(),
+  redoLabel: z.string().nullable(),
+};
+
+export const projectSummarySchema = z
+  .strictObject({
+    id: z.string(),
+    name: z.string(),
+    units,
+    currency,
+    revision: z.int(),
+    updatedAt: z.iso.datetime(),
+  })
+  .meta({ id: 'ProjectSummary' }) satisfies z.ZodType<ProjectSummary>;
+
+export const projectStateSchema = z
+  .strictObject({
+    id: z.string(),
+    revision: z.int(),
+    settings: settingsSchema,
+    rows: z.strictObject(
+      forEachTable((table) => z.array(rowSchemas[table])),
+    ) as unknown as z.ZodType<ProjectRows>,
+    plan: planViewSchema,
+    ...undoMenu,
+  })
+  .meta({ id: 'ProjectState' }) satisfies z.ZodType<ProjectState>;
+
+export const changeAnswerSchema = z
+  .strictObject({
+    revision: z.int(),
+    settings: settingsSchema,
+    changed: z.strictObject(
+      forEachTable((table) => z.exactOptional(z.array(rowSchemas[table]))),
+    ) as unknown as z.ZodType<ChangeAnswer['changed']>,
+    removed: z.strictObject(forEachTable(() => z.exactOptional(z.array(z.string())))) as unknown as z.ZodType<
+      ChangeAnswer['removed']
+    >,
+    inserted: z.record(z.string(), z.string()).meta({ description: 'tempId to id.' }),
+    plan: planViewSchema.meta({ description: 'Its parts are only those whose figures changed.' }),
+    removedPartPlans: z.array(z.string()),
+    ...undoMenu,
+  })
+  .meta({ id: 'ChangeAnswer' }) satisfies z.ZodType<ChangeAnswer>;
+
+export const workingSchema = z.strictObject({ at: z.string(), figure: figureSchema });
+
+const errorCode = oneOf<ErrorCode>({
+  'bad-request': true,
+  'not-found': true,
+  'unknown-route': true,
+  'revision-stale': true,
+  'nothing-to-undo': true,
+  'nothing-to-redo': true,
+  'in-use': true,
+  'name-taken': true,
+  'too-large': true,
+  'not-allowed': true,
+  internal: true,
+});
+
+export const errorAnswerSchema = z
+  .strictObject({
+    error: z.strictObject({
+      code: errorCode,
+      message: z.string(),
+      wayOut: z.string(),
+      field: z.string().nullable(),
+      revision: z.exactOptional(z.int()),
+      faults: z.exactOptional(z.array(z.strictObject({ field: z.string(), message: z.string() }))),
+    }),
+  })
+  .meta({ id: 'ErrorAnswer' }) satisfies z.ZodType<ErrorAnswer>;

@@ -1,0 +1,25 @@
+import type { Database } from 'better-sqlite3';
+import type { Logger } from 'pino';
+import type { ReadLengthCell } from '../../db/carry-out-changes.ts';
+import type { ProjectEvents } from './project-events.ts';
+import type { ProjectPlans } from './project-plans.ts';
+
+export interface AppConfig {
+  /** Folder of the built client; null where only the interface for programs is served. */
+  readonly clientFolder: string | null;
+  /** Names and addresses, besides those of this machine to itself, under which the program may be called. */
+  readonly allowedHosts: readonly string[];
+  /** Asked for before anything is shown; null where only this machine can reach the program. */
+  readonly passphrase: string | null;
+  readonly log: Logger;
+  readonly now?: () => Date;
+}
+
+/** What the handlers of the routes work with. */
+export interface AppContext {
+  readonly db: Database;
+  readonly plans: ProjectPlans;
+  readonly events: ProjectEvents;
+  readonly readLengthCell: ReadLengthCell;
+  readonly now: () => Date;
+}

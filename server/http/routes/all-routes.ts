@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { accessRoutes } from '../access.ts';
+import { openApiDocument } from '../openapi.ts';
+import { type Route, route } from '../route.ts';
+import { VERSION } from '../version.ts';
+import { catalogueRoutes } from './catalogue.ts';
+import { planRoutes } from './plan.ts';
+import { programRoutes } from './program.ts';
+import { projectRoutes } from './projects.ts';
+import { rowRoutes } from './rows.ts';
+
+let document: object | null = null;
+
+const openApiRoute = route({
+  method: 'get',
+  path: '/api/openapi.json',
+  summary: 'This document.',
+  group: 'program',
+  answer: z.record(z.string(), z.unknown()),
+  handle: () => openApi(),
+});
+
+/** Every route that is always there. */
+export const ALL_ROUTES: readonly Route[] = [
+  ...programRoutes,
+  openApiRoute,
+  ...projectRoutes,
+  ...rowRoutes,
+  ...planRoutes,
+  ...catalogueRoutes,
+];
+
+/** The OpenAPI document, made once. It also names the routes that are there only where a passphrase is set. */
+export function openApi(): object {
+  document ??= openApiDocument([...ALL_ROUTES, ...accessRoutes(() => '')], VERSION);
+  return document;
+}

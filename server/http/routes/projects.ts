@@ -1,0 +1,157 @@
+import type { Response } from 'express';
+import { z } from 'zod';
+import { backUp } from '../../../db/backup.ts';
+import { catalogueRevision } from '../../../db/catalogue.repository.ts';
+import { createProject, type NewProject } from '../../../db/create-project.ts';
+import { currentRevision } from '../../../db/current-revision.ts';
+import { deleteProject, listProjects } from '../../../db/projects.repository.ts';
+import { documentJsonSchema } from '../../exchange/document-json-schema.ts';
+import { documentSchema } from '../../exchange/document-schema.ts';
+import { defaultSettings, writeProjectDocument } from '../../exchange/project-document.ts';
+import { plan } from '../../planning/plan.ts';
+import type { ProjectSettings } from '../../planning/project-input.ts';
+import { projectStateSchema, projectSummarySchema } from '../answer-schemas.ts';
+import type { AppContext } from '../app-context.ts';
+import { projectState } from '../change-answer.ts';
+import type { ProjectState } from '../contract.ts';
+import { planSchema } from '../plan-schemas.ts';
+import { importedProject, inputOf, shippedAsStored, shippedCatalogue } from '../posted-document.ts';
+import { type Route, route } from '../route.ts';
+import { currency, projectName, projectParams, revisionBody, units } from '../schemas.ts';
+
+/** Projects as wholes, and the document in which one travels. */
+export const projectRoutes: readonly Route[] = [
+  route({
+    method: 'get',
+    path: '/api/projects',
+    summary: 'All projects.',
+    group: 'projects',
+    answer: z.strictObject({ projects: z.array(projectSummarySchema) }),
+    handle: (_input, { db }) => ({ projects: listProjects(db) }),
+  }),
+  route({
+    method: 'post',
+    path: '/api/projects',
+    summary: 'Begin a project.',
+    group: 'projects',
+    body: z.strictObject({ name: projectName, units, currency }),
+    status: 201,
+    answer: projectStateSchema,
+    handle: ({ body }, context, response) =>
+      create(context, response, () => emptyProject(defaultSettings(body.units, body.currency, body.name))),
+  }),
+  route({
+    method: 'post',
+    path: '/api/projects/import',
+    summary: 'Store a project document as a new project.',
+    group: 'projects',
+    body: documentSchema,
+    status: 201,
+    answer: projectStateSchema,
+    handle: ({ body }, context, response) =>
+      create(context, response, () => importedProject(context.db, body, context.plans.catalogue())),
+  }),
+  route({
+    method: 'get',
+    path: '/api/projects/{id}',
+    summary: 'A project with all its rows and its plan.',
+    group: 'projects',
+    params: projectParams,
+    answer: projectStateSchema,
+    handle: ({ params }, context) => projectState(context, Number(params.id)),
+  }),
+  route({
+    method: 'delete',
+    path: '/api/projects/{id}',
+    summary: 'Delete a project, after a backup of the whole database.',
+    group: 'projects',
+    params: projectParams,
+    body: revisionBody,
+    status: 204,
+    answer: null,
+    refusals: ['revision-stale'],
+    handle({ params, body }, { db, events, now }) {
+      const id = Number(params.id);
+      currentRevision(db, id, body.revision);
+      backUp(db, 'before-delete', now());
+      deleteProject(db, id);
+      events.close(id);
+    },
+  }),
+  route({
+    method: 'get',
+    path: '/api/projects/{id}/document',
+    summary: 'The project as a document: the form the command line reads.',
+    group: 'projects',
+    params: projectParams,
+    answer: documentSchema,
+    handle({ params }, { plans }) {
+      const { input } = plans.current(Number(params.id));
+      return writeProjectDocument(input, shippedAsStored(input.catalogue));
+    },
+  }),
+  route({
+    method: 'post',
+    path: '/api/projects/{id}/duplicate',
+    summary: 'Copy a project under another name.',
+    group: 'projects',
+    params: projectParams,
+    body: z.strictObject({ name: projectName }),
+    status: 201,
+    answer: projectStateSchema,
+    handle({ params, body }, context, response) {
+      const { input } = context.plans.current(Number(params.id));
+      return create(context, response, () => ({
+        ...input,
+        settings: { ...input.settings, name: body.name },
+      }));
+    },
+  }),
+  route({
+    method: 'post',
+    path: '/api/plan',
+    summary: 'The full plan of a project document, with the catalogue as shipped; nothing is stored.',
+    group: 'projects',
+    body: documentSchema,
+    answer: planSchema,
+    handle: ({ body }) => plan(inputOf(body, shippedCatalogue())),
+  }),
+  route({
+    method: 'get',
+    path: '/api/schema',
+    summary: 'The JSON Schema of the project document.',
+    group: 'projects',
+    answer: z.record(z.string(), z.unknown()),
+    handle: () => documentJsonSchema(),
+  }),
+];
+
+/** Stores a project and plans it, in one transaction: see `answerEdit`. */
+function create(context: AppContext, response: Response, project: () => NewProject): ProjectState {
+  const { db, plans, events, readLengthCell, now } = context;
+  const catalogueBefore = catalogueRevision(db);
+  try {
+    return db
+      .transaction(() => projectState(context, createProject(db, project(), { readLengthCell, now: now() })))
+      .immediate();
+  } catch (error) {
+    plans.forgetUncommitted();
+    throw error;
+  } finally {
+    if (catalogueRevision(db) !== catalogueBefore) response.on('finish', events.tellCatalogue);
+  }
+}
+
+function emptyProject(settings: ProjectSettings): NewProject {
+  return {
+    settings,
+    sizes: [],
+    parts: [],
+    recipes: [],
+    blends: [],
+    rules: [],
+    extras: [],
+    onHand: [],
+    measurements: [],
+  };
+}

@@ -1,0 +1,32 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Database } from 'better-sqlite3';
+import { addShipped } from '../db/add-shipped.ts';
+import { readCatalogue } from '../db/catalogue/read-catalogue.ts';
+import { readCatalogueRows } from '../db/catalogue.repository.ts';
+import { createProject } from '../db/create-project.ts';
+import { readProjectDocument } from './exchange/project-document.ts';
+import { readLengthCell } from './http/read-length-cell.ts';
+
+const DEMO_FOLDER = new URL('../db/demo/', import.meta.url);
+
+/** Brings the shipped catalogue into an open database, and into a new one the demo projects. */
+export function prepareDatabase(db: Database, now: Date): void {
+  db.transaction(() => {
+    const isNew = readCatalogueRows(db).products.length === 0;
+    addShipped(db, readCatalogue());
+    if (isNew) addDemos(db, now);
+  }).immediate();
+}
+
+function addDemos(db: Database, now: Date): void {
+  const catalogue = readCatalogueRows(db);
+  const files = readdirSync(DEMO_FOLDER).filter((file) => file.endsWith('.json'));
+  for (const file of files.toSorted()) {
+    const read = readProjectDocument(JSON.parse(readFileSync(new URL(file, DEMO_FOLDER), 'utf8')), catalogue);
+    if (!read.ok)
+      throw new Error(
+        `db/demo/${file} is unreadable: ${read.problems.map(({ message }) => message).join(' ')}`,
+      );
+    createProject(db, read.input, { readLengthCell, now });
+  }
+}
