@@ -49,8 +49,8 @@ export interface Figure {
 /** The same shape with every figure reduced to its bare number: what travels to the screen. */
 export type Values<T> = T extends Figure
   ? number | null
-  : T extends readonly (infer Item)[]
-    ? readonly Values<Item>[]
+  : T extends string | number | boolean | null
+    ? T
     : T extends object
       ? { readonly [Key in keyof T]: Values<T[Key]> }
       : T;

@@ -1,0 +1,17 @@
+import type { ProblemPlace } from '../../server/planning/problem.ts';
+
+/** The one value a field shows and changes, named as problems name it. */
+export interface Place {
+  readonly table: ProblemPlace['table'];
+  readonly id: string | null;
+  readonly field: string;
+}
+
+export function placeKey(place: ProblemPlace): string {
+  return `${place.table}/${place.id ?? ''}/${place.field ?? ''}`;
+}
+
+/** The same as an element id: no slashes, and no two places share one. */
+export function placeElementId(place: Place, use = 'field'): string {
+  return `${use}-${place.table}-${place.id ?? 'all'}-${place.field}`;
+}
