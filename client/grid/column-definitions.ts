@@ -35,7 +35,9 @@ function columnDefinition<Row extends SheetRow>(
   const extras: EditorExtras = { sheetColumn: column as unknown as EditorExtras['sheetColumn'], leaveBy };
   return {
     colId: column.id,
-    headerName: column.header,
+    ...(typeof column.header === 'string'
+      ? { headerName: column.header }
+      : { headerValueGetter: column.header }),
     headerClass: classes,
     cellClass: classes,
     width: column.width,

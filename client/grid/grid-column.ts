@@ -43,7 +43,8 @@ export interface Choice {
 export interface SheetColumn<Row extends SheetRow> {
   /** Also the name of the field a problem names. */
   readonly id: string;
-  readonly header: string;
+  /** A function where it depends on something outside the column, such as the unit in use. */
+  readonly header: string | (() => string);
   /** The header's tooltip, and its name for screen readers where the header is short. */
   readonly describe: string;
   /** Columns with the same group stand under one heading. */

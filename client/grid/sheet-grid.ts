@@ -37,8 +37,8 @@ export interface SheetOptions<Row extends SheetRow> {
 export interface Sheet<Row extends SheetRow> {
   /** Shows these rows; a row object that is the same as before is not drawn again. */
   update(rows: readonly Row[], totals: Row | null): void;
-  /** Draws every cell again, after what columns show has changed (units, product names). */
-  redraw(): void;
+  /** Draws the headers again, after what they say has changed. */
+  redrawHeaders(): void;
   goTo(key: string, columnId: string): void;
   /** Puts the range on the rows with these neighbouring keys, wherever they stand now, in the columns it had. */
   follow(keys: readonly string[]): void;
@@ -66,6 +66,8 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     enterNavigatesVerticallyAfterEdit: true,
     suppressMovableColumns: true,
     animateRows: false,
+    // A few dozen columns: all of them stay in the document, for the browser's own search and for screen readers.
+    suppressColumnVirtualisation: true,
     ensureDomOrder: true,
     suppressNoRowsOverlay: true,
     popupParent: document.body,
@@ -194,7 +196,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
       // In the next frame, because rows only then carry their new places.
       if (moved) requestAnimationFrame(selection.followFocus);
     },
-    redraw: () => api.refreshCells({ force: true }),
+    redrawHeaders: () => api.refreshHeader(),
     goTo(key, columnId) {
       const cell = { row: view.rowIndexOf(key), column: view.columnIndexOf(columnId) };
       if (cell.row < 0 || cell.column < 0) return;

@@ -31,7 +31,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
 
 /** Where a problem sits, as a reader says it: "Plinth, length". */
 export function placeWords(state: AppState, place: ProblemPlace): string {
-  const field = place.field === null ? '' : (FIELD_WORDS[place.field] ?? spaced(place.field));
+  const field = place.field === null ? '' : fieldWords(place.field);
   return [nameOf(state, place), field].filter((word) => word !== '').join(', ');
 }
 
@@ -47,7 +47,9 @@ function nameOf(state: AppState, { table, id }: ProblemPlace): string {
   return index < 0 ? TABLE_WORDS[table] : `${TABLE_WORDS[table]} ${index + 1}`;
 }
 
-/** "edgeFront" reads "edge front". */
-function spaced(field: string): string {
-  return field.replace(/Id$/, '').replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+/** A field's name as a reader says it: "edgeFront" is "edge front". */
+export function fieldWords(field: string): string {
+  return (
+    FIELD_WORDS[field] ?? field.replace(/Id$/, '').replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`)
+  );
 }

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Change } from '../../server/http/contract.ts';
+import { fieldWords } from '../panels/place-words.ts';
 import { type AppState, actions, type Notice } from '../state/store.ts';
 import { icon } from './icons.ts';
 
@@ -38,13 +39,13 @@ export function renderNotice({ notice }: AppState): TemplateResult {
   </div>`;
 }
 
-/** The typed values themselves, so that they can be read and typed again if need be. */
+/** The typed values and their fields, so that they can be read and typed again if need be. */
 function keptWords(changes: readonly Change[]): string {
   const texts = changes.flatMap((change) =>
     change.op === 'update' || change.op === 'insert' || change.op === 'settings'
-      ? Object.values(change.values)
-          .filter((value) => value !== '')
-          .map((value) => `“${String(value)}”`)
+      ? Object.entries(change.values)
+          .filter(([, value]) => value !== '')
+          .map(([field, value]) => `${fieldWords(field)} “${String(value)}”`)
       : [`${change.op} of a row`],
   );
   const more = texts.length - SPELT_OUT;

@@ -13,6 +13,12 @@ const MODE_WORDS: Record<Mode, string> = {
   dark: 'Dark colours',
 };
 
+const SEVERITIES = [
+  { severity: 'error', one: 'error', many: 'errors' },
+  { severity: 'warning', one: 'warning', many: 'warnings' },
+  { severity: 'note', one: 'note', many: 'notes' },
+] as const satisfies readonly { severity: Problem['severity']; one: string; many: string }[];
+
 /** Project, units, undo and redo, problems, colours, help. */
 export function renderTopBar(state: AppState): TemplateResult {
   const { project } = state;
@@ -63,29 +69,27 @@ function renderEditing(state: AppState, project: NonNullable<AppState['project']
 }
 
 function renderProblemsButton(state: AppState, problems: readonly Problem[]): TemplateResult {
-  const count = (severity: Problem['severity']): number =>
-    problems.filter((problem) => problem.severity === severity).length;
-  const counts = [
-    { severity: 'error', count: count('error'), one: 'error', many: 'errors' },
-    { severity: 'warning', count: count('warning'), one: 'warning', many: 'warnings' },
-    { severity: 'note', count: count('note'), one: 'note', many: 'notes' },
-  ].filter((entry) => entry.count > 0);
-  const words = counts
-    .map((entry) => `${entry.count} ${entry.count === 1 ? entry.one : entry.many}`)
-    .join(', ');
+  const counts = SEVERITIES.map((entry) => ({
+    ...entry,
+    count: problems.filter(({ severity }) => severity === entry.severity).length,
+  })).filter(({ count }) => count > 0);
   return html`
     <button
       class="button plain problems-button"
       id="problems-button"
+      title="Problems"
       aria-expanded=${state.problemsOpen}
-      aria-label=${words === '' ? 'No problems' : `Problems: ${words}`}
-      title=${words === '' ? 'No problems' : words}
       @click=${() => actions.showProblems(!state.problemsOpen)}
     >
       ${
         counts.length === 0
-          ? html`${icon('check')}<span class="wide-only">No problems</span>`
-          : counts.map((entry) => html`<span class="count ${entry.severity}">${entry.count}</span>`)
+          ? html`${icon('check')}<span class="label">No problems</span>`
+          : counts.map(
+              ({ severity, count, one, many }) =>
+                html`<span class="count ${severity}"
+                  >${count}<span class="visually-hidden"> ${count === 1 ? one : many}</span></span
+                >`,
+            )
       }
     </button>
   `;

@@ -4,7 +4,7 @@ type AnyRow = { readonly id: string; readonly position: number };
 
 /**
  * The project after an edit: the rows and part figures the answer names are put in by id, the rest is kept as it
- * was (the same objects, so that an unchanged row is seen to be unchanged).
+ * was (the same objects, so that what did not change is seen not to have changed).
  */
 export function applyAnswer(project: ProjectState, answer: ChangeAnswer): ProjectState {
   const rows = { ...project.rows } as { -readonly [T in RowTable]: ProjectRows[T] };
@@ -16,7 +16,7 @@ export function applyAnswer(project: ProjectState, answer: ChangeAnswer): Projec
   return {
     id: project.id,
     revision: answer.revision,
-    settings: answer.settings,
+    settings: sameSettings(project.settings, answer.settings) ? project.settings : answer.settings,
     rows,
     plan: { ...answer.plan, parts: mergePartPlans(project, answer) },
     canUndo: answer.canUndo,
@@ -35,6 +35,10 @@ function mergeRows(
   for (const id of removed) byId.delete(id);
   for (const row of changed) byId.set(row.id, row);
   return [...byId.values()].sort((a, b) => a.position - b.position);
+}
+
+function sameSettings(a: ProjectState['settings'], b: ProjectState['settings']): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }
 
 function mergePartPlans(project: ProjectState, answer: ChangeAnswer): ProjectState['plan']['parts'] {

@@ -3,7 +3,7 @@ import { ApiError, request } from './api.ts';
 import { getState, type Notice, setState } from './app-state.ts';
 import { applyAnswer } from './apply-answer.ts';
 import { inTurn } from './in-turn.ts';
-import { fetchProject, projectPath } from './project-actions.ts';
+import { fetchProject, openProject, projectPath } from './project-actions.ts';
 import { refreshWorking } from './working-actions.ts';
 
 /** Sends one edit. Null when it was refused; the notice then says why and keeps what was typed. */
@@ -28,7 +28,8 @@ export async function redo(): Promise<void> {
 export async function applyAgain(): Promise<void> {
   const again = getState().notice?.again;
   setState({ notice: null });
-  if (again === undefined || again.projectId !== getState().project?.id) return;
+  if (again === undefined) return;
+  if (again.projectId !== getState().project?.id) await openProject(again.projectId);
   await change(again.changes, again.label);
 }
 

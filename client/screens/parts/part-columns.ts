@@ -32,22 +32,28 @@ export const CORNER_FIELDS = [
 
 /** The columns; `book` gives the choices as they are when an editor opens. */
 export function partColumns(book: () => PartBook): readonly PartColumn[] {
+  const withUnit = (name: string) => (): string =>
+    book().settings.units === 'metric' ? `${name}, mm` : name;
   const edge = (field: PartField, header: string): PartColumn =>
     choice(field, header, `${header} edge`, 92, () => book().edgeChoices, edgeView, {
       group: 'Edges',
       cleared: HIDDEN_EDGE,
     });
-  const corner = (field: (typeof CORNER_FIELDS)[number], header: string, describe: string): PartColumn => ({
+  const corner = (
+    field: (typeof CORNER_FIELDS)[number],
+    header: PartColumn['header'],
+    describe: string,
+  ): PartColumn => ({
     ...length(field, header, describe, 84, (plan) => plan.cornersMm[CORNER_FIELDS.indexOf(field)] ?? null),
     group: 'Corner radii',
     hidden: true,
   });
-  const finish = (field: PartField, header: string, describe: string): PartColumn =>
+  const finish = (field: PartField, header: PartColumn['header'], describe: string): PartColumn =>
     choice(field, header, describe, 116, () => book().recipeChoices, recipeView, { group: 'Finish' });
   return [
     {
       id: 'number',
-      header: '',
+      header: '#',
       describe: 'row number',
       width: 44,
       narrow: 'hidden',
@@ -60,8 +66,8 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
     { ...text('name', 'Part', 'part name', 168), narrow: 116, pinned: true, view: nameView },
     text('section', 'Section', 'section, a grouping of your own', 112),
     { ...text('quantity', 'Qty', 'quantity', 58), numeric: true, view: quantityView },
-    length('length', 'Length', 'finished length, along the grain', 92, (plan) => plan.lengthMm),
-    length('width', 'Width', 'finished width', 92, (plan) => plan.widthMm),
+    length('length', withUnit('Length'), 'finished length, along the grain', 96, (plan) => plan.lengthMm),
+    length('width', withUnit('Width'), 'finished width', 92, (plan) => plan.widthMm),
     choice('materialId', 'Material', 'material', 112, () => book().materialChoices, productView, {}),
     choice('grain', 'Grain', 'grain direction', 76, () => GRAIN_CHOICES, plainView, { cleared: 'along' }),
     edge('edgeFront', 'Front'),
@@ -75,10 +81,10 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
     choice('shape', 'Shape', 'shape', 92, () => SHAPE_CHOICES, plainView, { cleared: 'rectangle' }),
     finish('showRecipeId', 'Show face', 'finish of the show face'),
     finish('backRecipeId', 'Back face', 'finish of the back face'),
-    computed('cutLengthMm', 'Cut length', 'cut length, worked out', 92, (value, row) =>
+    computed('cutLengthMm', withUnit('Cut length'), 'cut length, worked out', 112, (value, row) =>
       cellLength(value, row.book.settings),
     ),
-    computed('cutWidthMm', 'Cut width', 'cut width, worked out', 92, (value, row) =>
+    computed('cutWidthMm', withUnit('Cut width'), 'cut width, worked out', 108, (value, row) =>
       cellLength(value, row.book.settings),
     ),
     computed(
@@ -101,7 +107,7 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
   ];
 }
 
-function text(field: PartField, header: string, describe: string, width: number): PartColumn {
+function text(field: PartField, header: PartColumn['header'], describe: string, width: number): PartColumn {
   return {
     id: field,
     header,
@@ -116,7 +122,7 @@ function text(field: PartField, header: string, describe: string, width: number)
 /** Lengths show in the project's unit; an expression or a text that is not understood is edited and shown as typed. */
 function length(
   field: PartField,
-  header: string,
+  header: PartColumn['header'],
   describe: string,
   width: number,
   mm: (plan: PartPlanView) => number | null,
@@ -149,7 +155,7 @@ function length(
 
 function choice(
   field: PartField,
-  header: string,
+  header: PartColumn['header'],
   describe: string,
   width: number,
   choices: () => readonly Choice[],
@@ -166,7 +172,7 @@ function choice(
 
 function computed(
   field: 'cutLengthMm' | 'cutWidthMm' | 'totalBandedM' | 'totalFinishM2',
-  header: string,
+  header: PartColumn['header'],
   describe: string,
   width: number,
   format: (value: number, row: PartSheetRow) => string,

@@ -37,7 +37,7 @@ export function createPartsSheet(): PartsSheet {
   const sheet: Sheet<PartSheetRow> = createSheet<PartSheetRow>({
     host,
     label: 'Part list',
-    columns: partColumns(() => book ?? unreachable()),
+    columns: partColumns(() => book ?? currentBook()),
     write,
     newKey: keys.newKey,
     rows: (command, selected) => runCommand(command, selected),
@@ -101,8 +101,10 @@ export function createPartsSheet(): PartsSheet {
       seen?.rows !== project.rows.recipes ||
       seen.settings !== project.settings ||
       seen.catalogue !== catalogue
-    )
+    ) {
       book = partBook(project, catalogue);
+      sheet.redrawHeaders();
+    }
     if (seen?.project?.id !== project.id) lines = new Map();
     seen = { project, rows: project.rows.recipes, settings: project.settings, catalogue };
     const parts = partLines(project, book, keys.keyOf, waiting, lines);
@@ -213,6 +215,9 @@ function labelFor(kind: EditKind, cells: number): string | undefined {
   }
 }
 
-function unreachable(): never {
-  throw new Error('the part list has no project yet');
+/** The book before the first drawing. */
+function currentBook(): PartBook {
+  const { project, catalogue } = getState();
+  if (project === null || catalogue === null) throw new Error('the part list has no project yet');
+  return partBook(project, catalogue);
 }

@@ -42,9 +42,12 @@ describe('an answer applied to the project', () => {
     ]);
   });
 
-  it('keeps rows and tables that did not change as the same objects', () => {
+  it('keeps rows, tables and settings that did not change as the same objects', () => {
     expect(next.rows.parts[0]).toBe(project.rows.parts[0]);
     expect(next.rows.sizes).toBe(project.rows.sizes);
+    expect(applyAnswer(project, { ...answer, settings: { ...project.settings } }).settings).toBe(
+      project.settings,
+    );
     expect(next.plan.parts.find(({ id }) => id === '1')).toBe(project.plan.parts[0]);
   });
 
