@@ -1,5 +1,6 @@
 import { type Figure, type FigureUnit, figure } from '../figure.ts';
 import type { BandingPlan, MaterialPlan, PartPlan, PlanTotals, RecipePlan } from '../plan-output.ts';
+import { COAT_STEPS } from '../project-input.ts';
 
 /**
  * Totals for the head of the page: pieces, metres banded, area finished, litres, sheets.
@@ -39,7 +40,9 @@ export function planTotals(plan: {
       'L',
       'coats',
       plan.recipes.flatMap((recipe) =>
-        recipe.coats.filter((coat) => coat.shares.length > 0).map((coat) => coat.litres),
+        recipe.coats
+          .filter((coat) => (COAT_STEPS as readonly string[]).includes(coat.kind))
+          .map((coat) => coat.litres),
       ),
     ),
     sheets: sum(
