@@ -2,25 +2,23 @@ import { repeatableRandom } from '../sheet-2d/repeatable-random.ts';
 import { barBound } from './bar-bound.ts';
 import { type BarJob, type BarPattern, type BarPiece, type BarStock, patternsCost } from './bar-job.ts';
 import { cheapestStocks, fillBars } from './fill-bars.ts';
-import { PatternLp } from './pattern-lp.ts';
+import { type LpColumn, PatternLp } from './pattern-lp.ts';
 import { PatternPricer } from './pattern-pricer.ts';
 
 /** Settings of the search; ours, no source. */
 const FILL_NODES = 2000;
 const WHOLE = 1e-6;
+const LEAST_GAIN = 1e-7;
+const SMOOTHING = 0.85;
+/** A pattern that does not fit the rest costs this many of the dearest stock, so that it leaves the plan. */
+const BAN_FACTOR = 3;
+const PIVOTS_BETWEEN_PRICINGS = 3;
 /** Linear programmes of more rows than this are left alone: the first plan and the simple bound stand. */
 const MOST_ROWS = 600;
 
 interface PoolPattern {
   readonly stock: number;
-  readonly pieces: readonly number[];
-  readonly counts: readonly number[];
-}
-
-interface Relaxed {
-  /** No completion is cheap enough. */
-  readonly hopeless: boolean;
-  readonly shares: readonly { readonly pattern: PoolPattern; readonly share: number }[];
+  readonly cuts: BarPattern['cuts'];
 }
 
 /**
@@ -40,12 +38,15 @@ export class BarSearch {
   /** No plan costs less. */
   bound: number;
   private readonly job: BarJob;
+  /** Piece indices, longest first: the rows of the programme. */
   private readonly order: readonly number[];
+  private readonly rowOf: readonly number[];
   private readonly random = repeatableRandom(1);
   private readonly pool: PoolPattern[] = [];
   private readonly known = new Set<string>();
   private readonly pricer: PatternPricer;
   private readonly costStep: number;
+  private readonly dearest: number;
   private readonly limited: readonly number[];
   private readonly work: Generator<void, void, void>;
 
@@ -54,8 +55,12 @@ export class BarSearch {
     this.order = job.pieces
       .map((_, piece) => piece)
       .sort((a, b) => this.lengthOf(b) - this.lengthOf(a) || a - b);
+    const rowOf: number[] = [];
+    for (const [row, piece] of this.order.entries()) rowOf[piece] = row;
+    this.rowOf = rowOf;
     this.limited = job.stocks.flatMap(({ limit }, stock) => (Number.isFinite(limit) ? [stock] : []));
     this.costStep = commonStep(job.stocks.map(({ cost }) => cost));
+    this.dearest = Math.max(...job.stocks.map(({ cost }) => cost));
     this.bound = this.upToStep(barBound(job).cost);
     const counts = job.pieces.map(({ count }) => count);
     const limits = job.stocks.map(({ limit }) => limit);
@@ -79,146 +84,186 @@ export class BarSearch {
 
   private *solve(): Generator<void, void, void> {
     if (this.job.pieces.length > MOST_ROWS) return;
-    for (const pattern of this.best) this.remember(pattern.stock, pattern.cuts);
-    for (let dive = 0; !this.done; dive++) yield* this.dive(dive);
+    const counts = this.job.pieces.map(({ count }) => count);
+    const limits = this.job.stocks.map(({ limit }) => limit);
+    const lp = new PatternLp(
+      this.order.map((piece) => counts[piece] as number),
+      this.limited.map((stock) => limits[stock] as number),
+      this.order.map((piece, row) => this.aloneColumn(piece, row, counts[piece] as number)),
+    );
+    for (const { stock, cuts } of this.best) this.addColumn(lp, stock, cuts);
+    if (!(yield* this.relax(lp, counts, limits, 0, true))) return;
+    const root = lp.save();
+    for (let round = 0; !this.done; round++) {
+      lp.restore(root);
+      yield* this.dive(lp, round);
+      yield;
+    }
   }
 
-  private *dive(round: number): Generator<void, void, void> {
+  private *dive(lp: PatternLp, round: number): Generator<void, void, void> {
     const counts = this.job.pieces.map(({ count }) => count);
     const limits = this.job.stocks.map(({ limit }) => limit);
     const fixed: BarPattern[] = [];
     let spent = 0;
     for (;;) {
-      const relaxed: Relaxed = yield* this.relax(counts, limits, spent, fixed.length === 0);
-      if (relaxed.hopeless || this.done) return;
-      const chosen = this.choose(relaxed.shares, round);
-      for (const { pattern, times } of chosen) {
-        let possible = Math.min(times, limits[pattern.stock] as number);
-        for (const [at, piece] of pattern.pieces.entries())
-          possible = Math.min(
-            possible,
-            Math.floor((counts[piece] as number) / (pattern.counts[at] as number)),
-          );
-        if (possible < 1) continue;
-        for (const [at, piece] of pattern.pieces.entries())
-          counts[piece] = (counts[piece] as number) - possible * (pattern.counts[at] as number);
-        limits[pattern.stock] = (limits[pattern.stock] as number) - possible;
-        spent += possible * (this.job.stocks[pattern.stock] as BarStock).cost;
-        fixed.push({
-          stock: pattern.stock,
-          cuts: pattern.pieces.map((piece, at) => ({ piece, count: pattern.counts[at] as number })),
-          times: possible,
-        });
+      for (const { stock, cuts, times } of this.choose(lp, counts, limits, round)) {
+        const rows: number[] = [];
+        const values: number[] = [];
+        for (const { piece, count } of cuts) {
+          counts[piece] = (counts[piece] as number) - times * count;
+          rows.push(this.rowOf[piece] as number);
+          values.push(times * count);
+        }
+        limits[stock] = (limits[stock] as number) - times;
+        const limitRow = this.limitRow(stock);
+        if (limitRow !== null) {
+          rows.push(limitRow);
+          values.push(times);
+        }
+        spent += times * (this.job.stocks[stock] as BarStock).cost;
+        fixed.push({ stock, cuts, times });
+        if (!lp.fix({ rows, values })) return;
       }
+      lp.banUnfit(BAN_FACTOR * this.dearest);
       const rest = this.complete(counts, limits, FILL_NODES);
       if (rest !== null) this.offer([...fixed, ...rest]);
       if (this.done || counts.every((count) => count === 0)) return;
-      yield;
+      if (!(yield* this.relax(lp, counts, limits, spent, false))) return;
     }
   }
 
-  /** Whole shares, else one broken share: the largest at first, in later rounds any, large ones more often. */
-  private choose(shares: Relaxed['shares'], round: number): { pattern: PoolPattern; times: number }[] {
-    const whole = shares.filter(({ share }) => share >= 1 - WHOLE);
-    if (whole.length > 0)
-      return whole.map(({ pattern, share }) => ({ pattern, times: Math.floor(share + WHOLE) }));
-    const sorted = shares.slice().sort((a, b) => b.share - a.share);
+  /** Patterns to fix: whole shares, else one broken share: the largest at first, in later rounds any, large ones more often. */
+  private choose(
+    lp: PatternLp,
+    counts: readonly number[],
+    limits: readonly number[],
+    round: number,
+  ): BarPattern[] {
+    const shares: { stock: number; cuts: BarPattern['cuts']; share: number }[] = [];
+    for (let row = 0; row < lp.basis.length; row++) {
+      const share = lp.shares[row] as number;
+      const { pattern } = lp.columns[lp.basis[row] as number] as { pattern: number };
+      if (pattern < 0 || share <= WHOLE) continue;
+      const { stock, cuts } = this.pool[pattern] as PoolPattern;
+      shares.push({ stock, cuts, share });
+    }
+    shares.sort((a, b) => b.share - a.share);
+    const chosen: BarPattern[] = [];
+    const left = counts.slice();
+    const stockLeft = limits.slice();
+    const take = ({ stock, cuts }: PoolPattern, most: number): void => {
+      // What the rest no longer asks for is not cut.
+      const kept = cuts
+        .map(({ piece, count }) => ({ piece, count: Math.min(count, left[piece] as number) }))
+        .filter(({ count }) => count > 0);
+      let times = Math.min(most, stockLeft[stock] as number);
+      for (const { piece, count } of kept)
+        times = Math.min(times, Math.floor((left[piece] as number) / count));
+      if (kept.length === 0 || times < 1) return;
+      for (const { piece, count } of kept) left[piece] = (left[piece] as number) - times * count;
+      stockLeft[stock] = (stockLeft[stock] as number) - times;
+      chosen.push({ stock, cuts: kept, times });
+    };
+    const keep = round === 0 ? 1 : 0.4 + 0.6 * this.random();
+    for (const pattern of shares)
+      if (pattern.share >= 1 - WHOLE && (round === 0 || this.random() < keep))
+        take(pattern, Math.floor(pattern.share + WHOLE));
+    if (chosen.length > 0) return chosen;
     let at = 0;
-    if (round > 0) while (at < sorted.length - 1 && this.random() < 0.3) at++;
-    const { pattern } = sorted[at] as { pattern: PoolPattern };
-    return [{ pattern, times: 1 }];
+    if (round > 0) while (at < shares.length - 1 && this.random() < 0.4) at++;
+    for (; at < shares.length && chosen.length === 0; at++) take(shares[at] as PoolPattern, 1);
+    return chosen;
   }
 
-  /** Solves the relaxation of what is left; at the root its value becomes the bound. */
+  /** Solves the relaxation of what is left; at the root its value becomes the bound. False when it costs too much. */
   private *relax(
+    lp: PatternLp,
     counts: readonly number[],
     limits: readonly number[],
     spent: number,
     root: boolean,
-  ): Generator<void, Relaxed, void> {
-    const rows = this.order.filter((piece) => (counts[piece] as number) > 0);
-    const rowOf = new Map(rows.map((piece, row) => [piece, row]));
-    const limitRow = new Map(this.limited.map((stock, at) => [stock, rows.length + at]));
-    const lp = new PatternLp(
-      rows.map((piece) => counts[piece] as number),
-      this.limited.map((stock) => limits[stock] as number),
-      rows.map((piece, row) => this.aloneColumn(piece, row, counts[piece] as number)),
-    );
-    const addPattern = (index: number): number | null => {
-      const pattern = this.pool[index] as PoolPattern;
-      if ((limits[pattern.stock] as number) < 1) return null;
-      const columnRows: number[] = [];
-      for (const [at, piece] of pattern.pieces.entries()) {
-        if ((pattern.counts[at] as number) > (counts[piece] as number)) return null;
-        columnRows.push(rowOf.get(piece) as number);
-      }
-      const values = pattern.counts.slice();
-      const limit = limitRow.get(pattern.stock);
-      if (limit !== undefined) {
-        columnRows.push(limit);
-        values.push(1);
-      }
-      const { cost } = this.job.stocks[pattern.stock] as BarStock;
-      return lp.add({ cost, rows: columnRows, values, pattern: index });
-    };
-    for (let index = 0; index < this.pool.length; index++) addPattern(index);
-
+  ): Generator<void, boolean, void> {
     let bound = 0;
-    const target = this.bestCost - this.costStep / 2;
-    for (let pivots = 1; lp.improve(); pivots++) if (pivots % 20 === 0) yield;
+    let bestWorth = Number.NEGATIVE_INFINITY;
+    let centre: number[] | null = null;
+    let pull = SMOOTHING;
+    while (lp.improve());
     for (;;) {
       yield;
-      const values = rows.map((_, row) => Math.max(0, lp.duals[row] as number));
-      const priced = this.pricer.price(rows, values, counts);
+      const here = this.order.map((_, row) => Math.max(0, lp.duals[row] as number));
+      const smooth: number[] | null = centre;
+      const values: number[] =
+        smooth === null ? here : here.map((dual, row) => pull * (smooth[row] as number) + (1 - pull) * dual);
+      const priced = this.pricer.price(this.order, values, counts);
       // Farley: duals shrunk until no pattern is worth more than it costs are feasible, and so give a bound.
       let shrink = 1;
+      let worth = 0;
       for (const [stock, { cost }] of this.job.stocks.entries()) {
         if ((limits[stock] as number) < 1) continue;
-        const limit = limitRow.get(stock);
-        const net = cost - (limit === undefined ? 0 : Math.min(0, lp.duals[limit] as number));
+        const net = cost - this.stockDual(lp, stock);
         if (net > 0) shrink = Math.max(shrink, priced.mostAt(stock) / net);
         else if (priced.mostAt(stock) > WHOLE) shrink = Number.POSITIVE_INFINITY;
+        if (this.limitRow(stock) !== null) worth += this.stockDual(lp, stock) * (limits[stock] as number);
       }
-      let worth = 0;
-      for (const [row, piece] of rows.entries())
+      for (const [row, piece] of this.order.entries())
         worth += ((values[row] as number) * (counts[piece] as number)) / shrink;
-      for (const [stock, row] of limitRow)
-        worth += Math.min(0, lp.duals[row] as number) * (limits[stock] as number);
+      if (worth > bestWorth) {
+        bestWorth = worth;
+        centre = values;
+      }
       bound = Math.max(bound, this.upToStep(worth));
       if (root && bound > this.bound) this.bound = bound;
-      if (spent + bound > target) return { hopeless: true, shares: [] };
+      if (spent + bound >= this.bestCost - this.costStep * WHOLE) return false;
+      if (this.upToStep(lp.cost) <= bound + WHOLE) return true;
 
-      let entered = 0;
-      if (this.upToStep(lp.cost) > bound + WHOLE) {
-        for (const [stock, { cost }] of this.job.stocks.entries()) {
-          if ((limits[stock] as number) < 1) continue;
-          const limit = limitRow.get(stock);
-          const net = cost - (limit === undefined ? 0 : (lp.duals[limit] as number));
-          if (priced.valueAt(stock) <= net + 1e-7) continue;
-          const index = this.remember(
-            stock,
-            [...priced.cutsAt(stock)].map(([row, count]) => ({ piece: rows[row] as number, count })),
-          );
-          if (index === null) continue;
-          const column = addPattern(index);
-          if (column !== null && lp.enter(column)) entered++;
+      let entered = false;
+      for (const [stock, { cost }] of this.job.stocks.entries()) {
+        if ((limits[stock] as number) < 1) continue;
+        const cuts: { piece: number; count: number }[] = [];
+        let value = 0;
+        for (const [row, count] of priced.cutsAt(stock)) {
+          cuts.push({ piece: this.order[row] as number, count });
+          value += count * (here[row] as number);
         }
+        if (value <= cost - this.stockDual(lp, stock) + LEAST_GAIN) continue;
+        if (this.addColumn(lp, stock, cuts)) entered = true;
       }
-      if (entered === 0) break;
-      for (let pivots = 1; lp.improve(); pivots++) if (pivots % 20 === 0) yield;
+      if (entered) pull = SMOOTHING;
+      else if (values === here || pull === 0) {
+        if (!lp.improve()) return true;
+      } else pull = pull > 0.3 ? pull / 2 : 0;
+      for (let pivots = 0; pivots < PIVOTS_BETWEEN_PRICINGS && lp.improve(); pivots++);
     }
-    const shares: { pattern: PoolPattern; share: number }[] = [];
-    for (let row = 0; row < lp.basis.length; row++) {
-      const share = lp.shares[row] as number;
-      const column = lp.columns[lp.basis[row] as number] as { pattern: number };
-      if (column.pattern >= 0 && share > WHOLE)
-        shares.push({ pattern: this.pool[column.pattern] as PoolPattern, share });
+  }
+
+  /** Price of one more of a limited stock, 0 or less; 0 for stock without limit. */
+  private stockDual(lp: PatternLp, stock: number): number {
+    const row = this.limitRow(stock);
+    return row === null ? 0 : Math.min(0, lp.duals[row] as number);
+  }
+
+  private limitRow(stock: number): number | null {
+    const at = this.limited.indexOf(stock);
+    return at < 0 ? null : this.order.length + at;
+  }
+
+  /** Adds a pattern to the programme and brings it into the plan; false when it is there already. */
+  private addColumn(lp: PatternLp, stock: number, cuts: BarPattern['cuts']): boolean {
+    const pattern = this.remember(stock, cuts);
+    if (pattern === null) return false;
+    const rows = cuts.map(({ piece }) => this.rowOf[piece] as number);
+    const values = cuts.map(({ count }) => count);
+    const limitRow = this.limitRow(stock);
+    if (limitRow !== null) {
+      rows.push(limitRow);
+      values.push(1);
     }
-    return { hopeless: shares.length === 0, shares };
+    return lp.enter(lp.add({ cost: (this.job.stocks[stock] as BarStock).cost, rows, values, pattern }));
   }
 
   /** As many of one piece as the cheapest fitting stock without limit holds. */
-  private aloneColumn(piece: number, row: number, count: number): ReturnType<typeof columnOf> {
+  private aloneColumn(piece: number, row: number, count: number): LpColumn {
     const length = this.lengthOf(piece);
     let best = -1;
     let bestRate = Number.POSITIVE_INFINITY;
@@ -232,14 +277,8 @@ export class BarSearch {
     }
     const { length: room, cost } = this.job.stocks[best] as BarStock;
     const times = Math.min(count, Math.floor(room / length));
-    this.remember(best, [{ piece, count: times }]);
-    return columnOf(cost, row, times, this.indexOf(best, [{ piece, count: times }]));
-  }
-
-  private readonly indexByKey = new Map<string, number>();
-
-  private indexOf(stock: number, cuts: BarPattern['cuts']): number {
-    return this.indexByKey.get(keyOf(stock, cuts)) as number;
+    const pattern = this.remember(best, [{ piece, count: times }]) ?? -1;
+    return { cost, rows: [row], values: [times], pattern };
   }
 
   /** Adds a pattern to the pool; null when it is there already. */
@@ -247,14 +286,7 @@ export class BarSearch {
     const key = keyOf(stock, cuts);
     if (this.known.has(key)) return null;
     this.known.add(key);
-    const index =
-      this.pool.push({
-        stock,
-        pieces: cuts.map(({ piece }) => piece),
-        counts: cuts.map(({ count }) => count),
-      }) - 1;
-    this.indexByKey.set(key, index);
-    return index;
+    return this.pool.push({ stock, cuts }) - 1;
   }
 
   private complete(counts: readonly number[], limits: readonly number[], nodes: number): BarPattern[] | null {
@@ -279,10 +311,6 @@ export class BarSearch {
     if (this.costStep === 0) return cost;
     return Math.ceil(cost / this.costStep - WHOLE) * this.costStep;
   }
-}
-
-function columnOf(cost: number, row: number, times: number, pattern: number) {
-  return { cost, rows: [row], values: [times], pattern };
 }
 
 function keyOf(stock: number, cuts: BarPattern['cuts']): string {

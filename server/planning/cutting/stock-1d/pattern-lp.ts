@@ -18,9 +18,19 @@ const ZERO = 1e-9;
 const LEAST_PIVOT = 1e-7;
 const PIVOTS_BETWEEN_CHECKS = 60;
 const DRIFT = 1e-7;
+const SMALL_SHARE = 1e-9;
+const MOST_MENDING = 2000;
+
+export interface LpState {
+  readonly demands: readonly number[];
+  readonly basis: Int32Array;
+  readonly inverse: Float64Array;
+  readonly shares: Float64Array;
+}
 
 export class PatternLp {
-  readonly demands: readonly number[];
+  /** What is still to be cut per piece row, and the stock left per limited stock. */
+  readonly demands: number[];
   readonly pieceRows: number;
   readonly columns: LpColumn[] = [];
   /** Prices of the rows: of pieces 0 or more, of limited stocks 0 or less when optimal. */
@@ -30,7 +40,11 @@ export class PatternLp {
   private readonly size: number;
   private readonly inverse: Float64Array;
   private readonly direction: Float64Array;
+  /** Columns that no longer fit what is left: they may not enter, and cost enough to leave. */
+  private readonly banned = new Set<number>();
+  private banCost = 0;
   private readonly inBasis = new Set<number>();
+  private readonly closing = new Map<number, number>();
   private pivots = 0;
 
   /** `first`: per piece a pattern column of that piece alone, on stock without limit; limited stocks start unused. */
@@ -58,8 +72,24 @@ export class PatternLp {
   get cost(): number {
     let cost = 0;
     for (let row = 0; row < this.size; row++)
-      cost += (this.shares[row] as number) * (this.columns[this.basis[row] as number] as LpColumn).cost;
+      cost += (this.shares[row] as number) * this.costOf(this.basis[row] as number);
     return cost;
+  }
+
+  private costOf(column: number): number {
+    const { cost } = this.columns[column] as LpColumn;
+    return this.banned.has(column) ? cost + this.banCost : cost;
+  }
+
+  /** Bans the columns that ask for more of a row than is left. `cost`: added to theirs while they are in the plan. */
+  banUnfit(cost: number): void {
+    this.banCost = cost;
+    for (const [index, { pattern, rows, values }] of this.columns.entries()) {
+      if (pattern < 0 || this.banned.has(index)) continue;
+      for (let at = 0; at < rows.length; at++)
+        if ((values[at] as number) > (this.demands[rows[at] as number] as number)) this.banned.add(index);
+    }
+    this.price();
   }
 
   /** Adds a column; returns its index. */
@@ -80,7 +110,7 @@ export class PatternLp {
     let best = -1;
     let bestCost = -ZERO;
     for (let index = 0; index < this.columns.length; index++) {
-      if (this.inBasis.has(index)) continue;
+      if (this.inBasis.has(index) || this.banned.has(index)) continue;
       const cost = this.reducedCost(this.columns[index] as LpColumn);
       if (cost < bestCost) {
         best = index;
@@ -96,23 +126,25 @@ export class PatternLp {
         bestCost = cost;
       }
     }
-    if (closing >= 0)
-      best = this.add({ cost: 0, rows: [closing], values: [closing < this.pieceRows ? -1 : 1], pattern: -1 });
+    if (closing >= 0) best = this.closingColumn(closing);
     if (best < 0) return false;
     return this.enter(best);
   }
 
+  /** The surplus column of a piece row, or the slack column of a stock row. */
+  private closingColumn(row: number): number {
+    let column = this.closing.get(row);
+    if (column === undefined) {
+      column = this.add({ cost: 0, rows: [row], values: [row < this.pieceRows ? -1 : 1], pattern: -1 });
+      this.closing.set(row, column);
+    }
+    return column;
+  }
+
   /** Brings a column into the basis; false when numbers are too small to do so. */
   enter(entering: number): boolean {
-    const { size, inverse, direction, shares } = this;
-    const column = this.columns[entering] as LpColumn;
-    direction.fill(0);
-    for (let index = 0; index < column.rows.length; index++) {
-      const row = column.rows[index] as number;
-      const value = column.values[index] as number;
-      for (let at = 0; at < size; at++)
-        direction[at] = (direction[at] as number) + (inverse[at * size + row] as number) * value;
-    }
+    const { size, direction, shares } = this;
+    this.express(this.columns[entering] as LpColumn);
     // Ratio test; among ties the largest pivot keeps the numbers sound.
     let leaving = -1;
     let least = Number.POSITIVE_INFINITY;
@@ -129,17 +161,122 @@ export class PatternLp {
       }
     }
     if (leaving < 0) return false;
+    this.pivot(entering, leaving, Math.max(0, shares[leaving] as number) / (direction[leaving] as number));
+    return true;
+  }
 
+  /** Writes the column in terms of the basis into `direction`. */
+  private express(column: Pick<LpColumn, 'rows' | 'values'>): void {
+    const { size, inverse, direction } = this;
+    direction.fill(0);
+    for (let index = 0; index < column.rows.length; index++) {
+      const row = column.rows[index] as number;
+      const value = column.values[index] as number;
+      for (let at = 0; at < size; at++)
+        direction[at] = (direction[at] as number) + (inverse[at * size + row] as number) * value;
+    }
+  }
+
+  /**
+   * Takes what is cut for good out of the demands and limits, then mends the plan by the dual simplex method.
+   * `cut`: rows and amounts. False when no plan is left.
+   */
+  fix(cut: Pick<LpColumn, 'rows' | 'values'>): boolean {
+    for (let index = 0; index < cut.rows.length; index++) {
+      const row = cut.rows[index] as number;
+      this.demands[row] = (this.demands[row] as number) - (cut.values[index] as number);
+    }
+    this.express(cut);
+    for (let row = 0; row < this.size; row++)
+      this.shares[row] = (this.shares[row] as number) - (this.direction[row] as number);
+    for (let round = 0; round < MOST_MENDING; round++) {
+      let leaving = -1;
+      let least = -SMALL_SHARE;
+      for (let row = 0; row < this.size; row++) {
+        if ((this.shares[row] as number) >= least) continue;
+        leaving = row;
+        least = this.shares[row] as number;
+      }
+      if (leaving < 0) return true;
+      const entering = this.mendingColumn(leaving);
+      if (entering < 0) return false;
+      this.express(this.columns[entering] as LpColumn);
+      this.pivot(entering, leaving, (this.shares[leaving] as number) / (this.direction[leaving] as number));
+    }
+    return false;
+  }
+
+  /** The column that raises a negative share at the least rise of cost per unit. */
+  private mendingColumn(leaving: number): number {
+    const base = leaving * this.size;
+    let best = -1;
+    let bestRatio = Number.POSITIVE_INFINITY;
+    for (let row = 0; row < this.size; row++) {
+      const step = (this.inverse[base + row] as number) * (row < this.pieceRows ? -1 : 1);
+      if (step >= -LEAST_PIVOT || this.inBasis.has(this.closing.get(row) ?? -1)) continue;
+      const dual = this.duals[row] as number;
+      const ratio = Math.max(0, row < this.pieceRows ? dual : -dual) / -step;
+      if (ratio >= bestRatio) continue;
+      best = this.closingColumn(row);
+      bestRatio = ratio;
+    }
+    for (let index = 0; index < this.columns.length; index++) {
+      const column = this.columns[index] as LpColumn;
+      if (column.pattern < 0 || this.inBasis.has(index) || this.banned.has(index)) continue;
+      let step = 0;
+      for (let at = 0; at < column.rows.length; at++)
+        step += (this.inverse[base + (column.rows[at] as number)] as number) * (column.values[at] as number);
+      if (step >= -LEAST_PIVOT) continue;
+      const ratio = Math.max(0, this.reducedCost(column)) / -step;
+      if (ratio >= bestRatio) continue;
+      best = index;
+      bestRatio = ratio;
+    }
+    return best;
+  }
+
+  /** A copy of the state, to come back to. */
+  save(): LpState {
+    return {
+      demands: this.demands.slice(),
+      basis: this.basis.slice(),
+      inverse: this.inverse.slice(),
+      shares: this.shares.slice(),
+    };
+  }
+
+  restore(state: LpState): void {
+    for (let row = 0; row < this.size; row++) this.demands[row] = state.demands[row] as number;
+    this.basis.set(state.basis);
+    this.inverse.set(state.inverse);
+    this.shares.set(state.shares);
+    this.banned.clear();
+    this.inBasis.clear();
+    for (const column of this.basis) this.inBasis.add(column);
+    this.price();
+  }
+
+  /** Exchanges a column of the basis; `direction` holds the entering column in terms of the basis. */
+  private pivot(entering: number, leaving: number, step: number): void {
+    const { size, inverse, direction, shares } = this;
     const pivot = direction[leaving] as number;
-    const step = Math.max(0, shares[leaving] as number) / pivot;
     const pivotRow = leaving * size;
-    for (let at = 0; at < size; at++) inverse[pivotRow + at] = (inverse[pivotRow + at] as number) / pivot;
+    // The pivot row is mostly zeros while the basis is young: only its other places change the inverse.
+    const places: number[] = [];
+    for (let at = 0; at < size; at++) {
+      const value = inverse[pivotRow + at] as number;
+      if (value === 0) continue;
+      inverse[pivotRow + at] = value / pivot;
+      places.push(at);
+    }
     for (let row = 0; row < size; row++) {
       const factor = direction[row] as number;
       if (row === leaving || factor === 0) continue;
       const base = row * size;
-      for (let at = 0; at < size; at++)
+      for (let index = 0; index < places.length; index++) {
+        const at = places[index] as number;
         inverse[base + at] = (inverse[base + at] as number) - factor * (inverse[pivotRow + at] as number);
+      }
       shares[row] = (shares[row] as number) - factor * step;
     }
     shares[leaving] = step;
@@ -148,14 +285,13 @@ export class PatternLp {
     this.basis[leaving] = entering;
     if (++this.pivots % PIVOTS_BETWEEN_CHECKS === 0 && this.drift() > DRIFT) this.reinvert();
     this.price();
-    return true;
   }
 
   private price(): void {
     const { size, inverse, duals } = this;
     duals.fill(0);
     for (let row = 0; row < size; row++) {
-      const { cost } = this.columns[this.basis[row] as number] as LpColumn;
+      const cost = this.costOf(this.basis[row] as number);
       if (cost === 0) continue;
       const base = row * size;
       for (let at = 0; at < size; at++)
@@ -218,7 +354,7 @@ export class PatternLp {
       let share = 0;
       for (let at = 0; at < size; at++)
         share += (inverse[row * size + at] as number) * (this.demands[at] as number);
-      this.shares[row] = Math.max(0, share);
+      this.shares[row] = share;
     }
   }
 }
