@@ -44,7 +44,7 @@ export interface PartPlan {
 export interface EdgePlan {
   readonly id: EdgeName;
   readonly treatment: EdgeTreatment;
-  /** Outline length that belongs to the edge: its straight run plus half of each rounded corner. */
+  /** Outline length that belongs to the edge: its straight run plus half of each rounded corner (all of it beside an unbanded edge). */
   readonly outlineMm: Figure;
   /** Length the band must cover on this edge, growth over thick neighbours included; null value when not banded. */
   readonly runMm: Figure;
@@ -204,8 +204,9 @@ export interface NeedPlan {
   readonly name: string;
   readonly category: CostCategory;
   readonly need: Figure;
-  /** The same at the other ends of the coverage range; equal to `need` for products without one. */
+  /** The same at each end of the coverage range; equal to `need` for products without one. */
   readonly needAtLowCoverage: Figure;
+  readonly needAtTypicalCoverage: Figure;
   readonly needAtHighCoverage: Figure;
 }
 

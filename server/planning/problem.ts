@@ -57,6 +57,7 @@ export type ProblemCode =
   | 'blend-empty'
   | 'blend-unknown'
   | 'usage-rate-missing'
+  | 'usage-rate-invalid'
   // packs, buying, money
   | 'pack-missing'
   | 'pack-size-invalid'
