@@ -11,7 +11,7 @@ export type AirVerdict =
 /** The fire side: vapour against the lower explosive limit. */
 export interface FireResult {
   readonly verdict: Exclude<AirVerdict, 'over-health'>;
-  /** Highest share of the LEL; the least it can be when `complete` is false; null without room or airflow. */
+  /** Highest share of the LEL; of the known part only when `complete` is false; null when nothing is known. */
   readonly peakFraction: number | null;
   /** Null when unknown, and in a closed room, where the peak is only approached. */
   readonly peakMinute: number | null;
@@ -36,7 +36,7 @@ export interface CautiousFire {
 /** The health side: the mixture index, concentrations over exposure limits summed. */
 export interface HealthResult {
   readonly verdict: 'over-health' | 'cannot-tell' | 'within-limits-entered';
-  /** Highest index at any moment, against shift-long limits. */
+  /** Highest index at any moment, against shift-long limits; of the known part only when `complete` is false. */
   readonly peakIndex: number | null;
   readonly peakMinute: number | null;
   /** Highest 8-hour average of that index. */

@@ -1,5 +1,5 @@
 import type { Solvent, SolventFigure } from './solvent.ts';
-import { strictestLimitMgPerM3 } from './strictest-limit-mg-per-m3.ts';
+import { strictestLimit } from './strictest-limit.ts';
 
 /** What the air check needs to know of a vapour; null is unknown. */
 export interface AirSubstance {
@@ -7,10 +7,13 @@ export interface AirSubstance {
   readonly name: string;
   readonly molarMassGPerMol: number | null;
   readonly lelPercent: number | null;
+  /** Where the LEL comes from; null when it is not known. */
+  readonly lelSource: string | null;
   /** Where the LEL is unknown: the lowest value found elsewhere, and where. Never used as if it were the LEL. */
   readonly lelCautious: { readonly percent: number; readonly source: string } | null;
-  /** Shift-long exposure limit. */
+  /** Shift-long exposure limit, and where it comes from. */
   readonly limitMgPerM3: number | null;
+  readonly limitSource: string | null;
   /** 15-minute limit; null where none is set. */
   readonly shortTermMgPerM3: number | null;
   /** Limit never to be exceeded; null where none is set. */
@@ -28,19 +31,22 @@ export interface AirSubstance {
  * Example: mineral spirits: LEL null, cautious 0.7 %, 350 mg/m3 for a shift, 1800 mg/m3 over 15 minutes.
  */
 export function airSubstance(solvent: Solvent): AirSubstance {
-  const longTerm = strictestLimitMgPerM3(solvent, 'long-term');
-  const shortTerm = strictestLimitMgPerM3(solvent, 'short-term');
-  const ceiling = strictestLimitMgPerM3(solvent, 'ceiling');
+  const longTerm = strictestLimit(solvent, 'long-term');
+  const shortTerm = strictestLimit(solvent, 'short-term');
+  const ceiling = strictestLimit(solvent, 'ceiling');
+  const limit = longTerm ?? shortTerm ?? ceiling;
   const lelPercent = solvent.lelPercent?.value ?? null;
   return {
     id: solvent.id,
     name: solvent.name,
     molarMassGPerMol: solvent.molarMassGPerMol?.value ?? null,
     lelPercent,
+    lelSource: lelPercent === null ? null : (solvent.lelPercent?.source ?? null),
     lelCautious: lelPercent === null ? lowest(solvent.lelElsewhere) : null,
-    limitMgPerM3: longTerm ?? shortTerm ?? ceiling,
-    shortTermMgPerM3: shortTerm,
-    ceilingMgPerM3: ceiling,
+    limitMgPerM3: limit?.mgPerM3 ?? null,
+    limitSource: limit?.source ?? null,
+    shortTermMgPerM3: shortTerm?.mgPerM3 ?? null,
+    ceilingMgPerM3: ceiling?.mgPerM3 ?? null,
   };
 }
 

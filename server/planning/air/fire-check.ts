@@ -34,8 +34,7 @@ export function fireCheck(input: AirCheckInput, missing: readonly AirGap[]): Fir
   const known = fireAt(input, (substance) => substance.lelPercent);
   return {
     verdict: verdict(known.peak, complete),
-    peakFraction: known.peak?.value ?? null,
-    peakMinute: known.peak?.minute ?? null,
+    ...shown(known.peak, complete),
     complete,
     neededAirflowM3PerMin: complete ? known.neededAirflowM3PerMin : null,
     cautious: cautious(input, missing),
@@ -55,6 +54,12 @@ function fireAt(input: AirCheckInput, lelPercent: (substance: AirSubstance) => n
     peak: airflowM3PerMin === null ? null : roomPeak({ ...room, airflowM3PerMin }, sources),
     neededAirflowM3PerMin: neededAirflowM3PerMin(room, sources, LEL_TARGET_SHARE, 'peak'),
   };
+}
+
+/** A known part of nothing says nothing about the whole: then the peak is unknown, not 0. */
+function shown(peak: RoomPeak | null, complete: boolean): Pick<FireResult, 'peakFraction' | 'peakMinute'> {
+  if (peak === null || (!complete && peak.value === 0)) return { peakFraction: null, peakMinute: null };
+  return { peakFraction: peak.value, peakMinute: peak.minute };
 }
 
 function verdict(peak: RoomPeak | null, complete: boolean): FireResult['verdict'] {

@@ -60,11 +60,12 @@ export function healthCheck(input: AirCheckInput, missing: readonly AirGap[]): H
   return {
     ...result,
     verdict: over ? 'over-health' : complete ? 'within-limits-entered' : 'cannot-tell',
-    peakIndex: peak.value,
-    peakMinute: peak.minute,
-    eightHourIndex,
-    shortTermIndex,
-    ceilingIndex,
+    // A known part of nothing says nothing about the whole: then an index is unknown, not 0.
+    peakIndex: peak.value === 0 && !complete ? null : peak.value,
+    peakMinute: peak.value === 0 && !complete ? null : peak.minute,
+    eightHourIndex: peak.value === 0 && !complete ? null : eightHourIndex,
+    shortTermIndex: shortTermIndex === 0 && !complete ? null : shortTermIndex,
+    ceilingIndex: ceilingIndex === 0 && !complete ? null : ceilingIndex,
     airOutMin: complete && clear !== null ? clear - lastStart : null,
     neverAirsOut: longTerm.length > 0 && clear === null,
   };
