@@ -2,32 +2,49 @@ import type { StoredProject } from '../../db/project-rows.ts';
 import type { Catalogue } from '../planning/product.ts';
 import type { ProjectInput } from '../planning/project-input.ts';
 
-/** A stored project as the planner takes it: steps within their recipes, components within their blends. */
+/**
+ * A stored project as the planner takes it: steps within their recipes, components within their blends. Rows are
+ * passed on as they are; the planner has no eye for their positions.
+ */
 export function projectInput({ settings, rows }: StoredProject, catalogue: Catalogue): ProjectInput {
+  const { recipes, steps, blends, components, ...lists } = rows;
   return {
+    ...lists,
     settings,
-    sizes: rows.sizes.map(withoutPosition),
-    parts: rows.parts.map(withoutPosition),
-    recipes: rows.recipes.map((recipe) => ({
-      ...withoutPosition(recipe),
-      steps: rows.steps
-        .filter((step) => step.recipeId === recipe.id)
-        .map(({ recipeId, position, ...step }) => step),
+    recipes: recipes.map((recipe) => ({
+      ...recipe,
+      steps: steps.filter((step) => step.recipeId === recipe.id),
     })),
-    blends: rows.blends.map((blend) => ({
-      ...withoutPosition(blend),
-      components: rows.components
-        .filter((component) => component.blendId === blend.id)
-        .map(({ blendId, position, ...component }) => component),
+    blends: blends.map((blend) => ({
+      ...blend,
+      components: components.filter((component) => component.blendId === blend.id),
     })),
-    rules: rows.rules.map(withoutPosition),
-    extras: rows.extras.map(withoutPosition),
-    onHand: rows.onHand.map(withoutPosition),
-    measurements: rows.measurements.map(withoutPosition),
     catalogue,
   };
 }
 
-function withoutPosition<Row extends { readonly position: number }>({ position, ...row }: Row) {
-  return row;
+/** The same without what only the database needs: places in lists, and ids of the rows that rows belong to. */
+export function bareInput(input: ProjectInput): ProjectInput {
+  const bare = <Row extends object>(row: Row): Row => without(row, ['position']);
+  return {
+    ...input,
+    sizes: input.sizes.map(bare),
+    parts: input.parts.map(bare),
+    recipes: input.recipes.map((recipe) => ({
+      ...bare(recipe),
+      steps: recipe.steps.map((step) => without(step, ['position', 'recipeId'])),
+    })),
+    blends: input.blends.map((blend) => ({
+      ...bare(blend),
+      components: blend.components.map((component) => without(component, ['position', 'blendId'])),
+    })),
+    rules: input.rules.map(bare),
+    extras: input.extras.map(bare),
+    onHand: input.onHand.map(bare),
+    measurements: input.measurements.map(bare),
+  };
+}
+
+function without<Row extends object>(row: Row, names: readonly string[]): Row {
+  return Object.fromEntries(Object.entries(row).filter(([name]) => !names.includes(name))) as Row;
 }

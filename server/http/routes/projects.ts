@@ -16,6 +16,7 @@ import { projectState } from '../change-answer.ts';
 import type { ProjectState } from '../contract.ts';
 import { planSchema } from '../plan-schemas.ts';
 import { importedProject, inputOf, shippedAsStored, shippedCatalogue } from '../posted-document.ts';
+import { bareInput } from '../project-input.ts';
 import { type Route, route } from '../route.ts';
 import { currency, projectName, projectParams, revisionBody, units } from '../schemas.ts';
 
@@ -87,7 +88,7 @@ export const projectRoutes: readonly Route[] = [
     answer: documentSchema,
     handle({ params }, { plans }) {
       const { input } = plans.current(Number(params.id));
-      return writeProjectDocument(input, shippedAsStored(input.catalogue));
+      return writeProjectDocument(bareInput(input), shippedAsStored(input.catalogue));
     },
   }),
   route({
