@@ -2,8 +2,8 @@ import { type Figure, figure, type WorkingInput } from '../figure.ts';
 import type { MaterialPlan, StockLayout } from '../plan-output.ts';
 import type { ProjectInput } from '../project-input.ts';
 import type { Blank } from './blank.ts';
+import type { LaidBlanks } from './laid-blanks.ts';
 import type { MaterialBlanks } from './material-blanks.ts';
-import type { LaidBlanks } from './sheet-2d/lay-blanks.ts';
 import type { StockOffer } from './stock-offer.ts';
 
 const MM_PER_METRE = 1000;
@@ -14,6 +14,8 @@ const ROWS_LISTED = 20;
 interface Planned {
   readonly offers: readonly StockOffer[];
   readonly unpriced: boolean;
+  /** Costs are areas, since no stock has a price above 0. */
+  readonly byArea: boolean;
   /** Rows that fit no stock. */
   readonly leftOut: number;
 }
@@ -102,7 +104,7 @@ function thickness(material: MaterialBlanks, input: ProjectInput): Figure {
 
 function planFigures(
   laid: LaidBlanks,
-  { offers, unpriced, leftOut }: Planned,
+  { offers, unpriced, byArea, leftOut }: Planned,
   material: MaterialBlanks,
   input: ProjectInput,
   unknown: readonly string[],
@@ -116,7 +118,8 @@ function planFigures(
   const byPack = packCounts(bought, offers);
   // With one size to buy, fewest is cheapest whatever it costs.
   const oneSize = offers.filter((offer) => offer.packId !== null).length === 1;
-  const proven = unpriced ? oneSize && stocks <= laid.boundStocks : laid.cost <= laid.boundCost;
+  const proven = byArea ? oneSize && stocks <= laid.boundStocks : laid.cost <= laid.boundCost;
+  const costMinor = byPack.reduce((sum, { offer, count }) => sum + count * (offer.priceMinor ?? 0), 0);
   const counted = byPack.map(
     ({ offer, count }): WorkingInput => ({ name: offer.label, value: count, unit: 'pcs' }),
   );
@@ -159,7 +162,7 @@ function planFigures(
       notes: ['Stock on hand is taken off first.', ...left],
     }),
     proven,
-    costMinor: figure(unpriced ? null : laid.cost, 'minor', {
+    costMinor: figure(unpriced ? null : costMinor, 'minor', {
       rule: 'cost = sum of count x price, without tax',
       inputs: byPack.map(({ offer, count }) => ({
         name: `${count} x ${offer.label} at`,
@@ -168,7 +171,11 @@ function planFigures(
       })),
       notes: unpriced
         ? ['A price is not known.']
-        : [`No plan can cost less than ${Math.ceil(laid.boundCost)} in minor units.`, ...left, ...unknown],
+        : [
+            `No plan can cost less than ${byArea ? 0 : Math.ceil(laid.boundCost)} in minor units.`,
+            ...left,
+            ...unknown,
+          ],
     }),
     layouts: laid.layouts,
   };

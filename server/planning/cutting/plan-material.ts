@@ -2,24 +2,25 @@ import { figure } from '../figure.ts';
 import type { MaterialPlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { ProjectInput } from '../project-input.ts';
-import type { Blank } from './blank.ts';
+import { type Blank, laidSize } from './blank.ts';
 import { fitProblem, fitsOffer } from './fit-problem.ts';
 import { fullWidthBlanks } from './full-width-blanks.ts';
 import type { MaterialBlanks } from './material-blanks.ts';
 import { materialFigures } from './material-figures.ts';
 import { layBlanks } from './sheet-2d/lay-blanks.ts';
+import { layBars } from './stock-1d/lay-bars.ts';
 import { stockOffers } from './stock-offers.ts';
 
 /**
  * The cutting plan of one sheet or board product: layouts, how many to buy, the bound, the cost.
  *
- * `material`: the blanks, mm. `input`: settings, stock on hand. `steps`: search steps; null when kerf or trim cannot
- * be used, which leaves the plan open. Result: the plan, and the problems of parts and stock.
+ * `material`: the blanks, mm. `input`: settings, stock on hand. `effort`: share of an edit's work; null when kerf or trim
+ * cannot be used, which leaves the plan open. Result: the plan, and the problems of parts and stock.
  */
 export function planMaterial(
   material: MaterialBlanks,
   input: ProjectInput,
-  steps: number | null,
+  effort: number | null,
 ): { plan: MaterialPlan; problems: Problem[] } {
   const { product } = material;
   const { kerfMm } = input.settings;
@@ -48,7 +49,7 @@ export function planMaterial(
     }),
     layouts: [],
   });
-  if (steps === null)
+  if (effort === null)
     return { plan: open('The saw kerf or the sheet trim in the settings cannot be used.'), problems: [] };
 
   const { offers, problems } = stockOffers(product, input);
@@ -62,17 +63,21 @@ export function planMaterial(
     else problems.push(fitProblem(blank, product, toBuy, input.settings));
   }
 
-  // Without prices the plan saves area instead of money.
+  // Without prices, or when stock is free, the plan saves area instead of money.
   const unpriced = toBuy.some((offer) => offer.priceMinor === null);
+  const byArea = unpriced || toBuy.every((offer) => offer.priceMinor === 0);
   const costs = offers.map((offer) => {
     if (offer.packId === null) return 0;
-    return unpriced ? offer.lengthMm * offer.widthMm : (offer.priceMinor ?? 0);
+    return byArea ? Math.round(offer.lengthMm * offer.widthMm) : (offer.priceMinor ?? 0);
   });
-  const laid = layBlanks(fitting, offers, costs, { kerfMm, steps });
+  const toLengthOnly =
+    product.kind === 'board' && fitting.every((blank) => laidSize(blank).widthMm === first.widthMm);
+  const lay = toLengthOnly ? layBars : layBlanks;
+  const laid = lay(fitting, offers, costs, { kerfMm, effort });
   return {
     plan: {
       ...common,
-      ...figures.ofPlan(laid, { offers, unpriced, leftOut: blanks.length - fitting.length }),
+      ...figures.ofPlan(laid, { offers, byArea, unpriced, leftOut: blanks.length - fitting.length }),
     },
     problems,
   };

@@ -1,8 +1,8 @@
 import type { MaterialPlan, PartPlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { ProjectInput, ProjectSettings } from '../project-input.ts';
-import { MOST_KERF_MM, MOST_PIECES_SEARCHED, MOST_SEARCH_STEPS, SEARCH_WORK } from './constants.ts';
-import { type MaterialBlanks, materialBlanks } from './material-blanks.ts';
+import { MOST_KERF_MM } from './constants.ts';
+import { materialBlanks } from './material-blanks.ts';
 import { planMaterial } from './plan-material.ts';
 
 /**
@@ -22,19 +22,12 @@ export function planMaterials(
   const settingProblems = materials.length > 0 ? cuttingSettingProblems(input.settings) : [];
   const usable = settingProblems.length === 0;
   const planned = materials.map((material) =>
-    planMaterial(material, input, usable ? stepsFor(material, materials.length, effort) : null),
+    planMaterial(material, input, usable ? effort / materials.length : null),
   );
   return {
     materials: planned.map(({ plan }) => plan),
     problems: [...settingProblems, ...planned.flatMap(({ problems }) => problems)],
   };
-}
-
-/** Search steps for one material: fewer for long lists and among many materials; none for very long ones. */
-function stepsFor(material: MaterialBlanks, materials: number, effort: number): number {
-  const pieces = material.blanks.reduce((sum, blank) => sum + blank.count, 0);
-  if (pieces > MOST_PIECES_SEARCHED * effort) return 0;
-  return Math.floor((effort * Math.min(MOST_SEARCH_STEPS, SEARCH_WORK / Math.max(1, pieces))) / materials);
 }
 
 function cuttingSettingProblems({ kerfMm, sheetTrimMm }: ProjectSettings): Problem[] {

@@ -1,6 +1,15 @@
 import type { StockLayout } from '../../plan-output.ts';
 import { type Blank, laidSize } from '../blank.ts';
-import { BOUND_EFFORT, FIT_TOLERANCE_MM, GRID_PER_MM } from '../constants.ts';
+import {
+  BOUND_EFFORT,
+  FIT_TOLERANCE_MM,
+  GRID_PER_MM,
+  MOST_PIECES_SEARCHED,
+  MOST_SEARCH_STEPS,
+  SEARCH_WORK,
+} from '../constants.ts';
+import { usableSize } from '../fit-problem.ts';
+import { countLayouts, type LaidBlanks, offerPlace } from '../laid-blanks.ts';
 import type { StockOffer } from '../stock-offer.ts';
 import { cutTree } from './cut-tree.ts';
 import type { OpenSheet } from './open-sheet.ts';
@@ -14,35 +23,24 @@ const MM2_PER_M2 = 1_000_000;
 /** Start of the random numbers: any fixed number will do, so that the same parts get the same plan. */
 const SEED = 1;
 
-export interface LaidBlanks {
-  readonly layouts: readonly StockLayout[];
-  /** Bound on the cost, in the unit of the offers' costs. */
-  readonly boundCost: number;
-  /** Bound on the number of stocks to buy. */
-  readonly boundStocks: number;
-  readonly cost: number;
-  /** Net area of the blanks, m2. */
-  readonly netM2: number;
-}
-
 /**
  * A guillotine cutting plan for the blanks of one material.
  *
  * `blanks`: each fits at least one offer to buy. `offers`: stock, `costs`: what one of each is reckoned at (any unit, 0
- * for stock on hand). `kerfMm`. `steps`: search steps after the first plan.
+ * for stock on hand). `kerfMm`; `effort`: 1 is what an edit can wait for.
  * Result: the layouts, equal ones counted, and the lower bounds. Same input, same plan.
  */
 export function layBlanks(
   blanks: readonly Blank[],
   offers: readonly StockOffer[],
   costs: readonly number[],
-  options: { readonly kerfMm: number; readonly steps: number },
+  options: { readonly kerfMm: number; readonly effort: number },
 ): LaidBlanks {
   if (blanks.length === 0) return { layouts: [], boundCost: 0, boundStocks: 0, cost: 0, netM2: 0 };
   const { job, owners } = jobOf(blanks, offers, costs, options.kerfMm);
   const bound = sheetsBound(job, BOUND_EFFORT);
   const search = new SheetSearch(job, startSheets(job), bound.cost, SEED);
-  search.run(options.steps);
+  search.run(stepsFor(blanks, options.effort));
   return {
     layouts: layoutsOf(search.best, offers, owners, options.kerfMm),
     boundCost: bound.cost,
@@ -109,25 +107,16 @@ function layoutsOf(
       }
     }
   }
-  const counted = new Map<string, { layout: Omit<StockLayout, 'id' | 'count'>; count: number }>();
-  for (const sheet of sheets) {
-    const offer = offers[sheet.stock] as StockOffer;
-    const size = {
-      lengthMm: offer.lengthMm - 2 * offer.trimMm,
-      widthMm: offer.widthMm - 2 * offer.trimMm,
-      kerfMm,
-    };
-    const cut = cutTree(sheet.root as SliceNode, size, (node) => partNode(node, ownerOf.get(node) as Blank));
-    const key = `${sheet.stock} ${JSON.stringify(cut)}`;
-    const known = counted.get(key);
-    if (known !== undefined) known.count++;
-    else counted.set(key, { layout: { ...placeOf(offer), cut }, count: 1 });
-  }
-  return [...counted.values()].map(({ layout, count }, index) => ({
-    id: String(index + 1),
-    ...layout,
-    count,
-  }));
+  return countLayouts(
+    sheets.map((sheet) => {
+      const offer = offers[sheet.stock] as StockOffer;
+      const { lengthMm, widthMm } = usableSize(offer);
+      const cut = cutTree(sheet.root as SliceNode, { lengthMm, widthMm, kerfMm }, (node) =>
+        partNode(node, ownerOf.get(node) as Blank),
+      );
+      return { place: offerPlace(offer), cut, times: 1 };
+    }),
+  );
 }
 
 function partNode(node: SliceNode, blank: Blank): ReturnType<Parameters<typeof cutTree>[2]> {
@@ -141,7 +130,9 @@ function partNode(node: SliceNode, blank: Blank): ReturnType<Parameters<typeof c
   };
 }
 
-function placeOf(offer: StockOffer): Omit<StockLayout, 'id' | 'count' | 'cut'> {
-  const { packId, onHandId, label, lengthMm, widthMm } = offer;
-  return { packId, onHandId, label, lengthMm, widthMm };
+/** Search steps: fewer for long lists, none for very long ones. */
+function stepsFor(blanks: readonly Blank[], effort: number): number {
+  const pieces = blanks.reduce((sum, blank) => sum + blank.count, 0);
+  if (pieces > MOST_PIECES_SEARCHED * effort) return 0;
+  return Math.floor(effort * Math.min(MOST_SEARCH_STEPS, SEARCH_WORK / Math.max(1, pieces)));
 }

@@ -2,12 +2,16 @@ import { repeatableRandom } from '../sheet-2d/repeatable-random.ts';
 import { barBound } from './bar-bound.ts';
 import { type BarJob, type BarPattern, type BarPiece, type BarStock, patternsCost } from './bar-job.ts';
 import { cheapestStocks, fillBars } from './fill-bars.ts';
+import { firstFitBars } from './first-fit-bars.ts';
 import { type LpColumn, PatternLp } from './pattern-lp.ts';
 import { PatternPricer } from './pattern-pricer.ts';
 
 /** Settings of the search; ours, no source. */
 const FILL_NODES = 2000;
+/** Longer lists are laid by first fit alone before the programme is solved. */
+const MOST_FILLED = 2000;
 const WHOLE = 1e-6;
+const ROUNDING = 1e-12;
 const LEAST_GAIN = 1e-7;
 const SMOOTHING = 0.85;
 /** A pattern that does not fit the rest costs this many of the dearest stock, so that it leaves the plan. */
@@ -66,14 +70,17 @@ export class BarSearch {
     const limits = job.stocks.map(({ limit }) => limit);
     this.best = [];
     this.bestCost = Number.POSITIVE_INFINITY;
-    for (const nodes of [1, FILL_NODES]) this.offer(this.complete(counts, limits, nodes) ?? []);
+    const bought = job.stocks.map((_, stock) => stock).filter((stock) => !this.limited.includes(stock));
+    for (const main of bought) this.offer(cheapestStocks(job, firstFitBars(job, main, bought), limits));
+    if (counts.reduce((sum, count) => sum + count, 0) <= MOST_FILLED)
+      this.offer(this.complete(counts, limits) ?? []);
     this.pricer = new PatternPricer(job);
     this.work = this.solve();
   }
 
   /** True when the plan costs no more than the bound. */
   get done(): boolean {
-    return this.bestCost <= this.bound;
+    return this.bestCost <= this.bound * (1 + ROUNDING);
   }
 
   /** Works for so many steps, or until done; false when there is nothing left to try. */
@@ -126,7 +133,7 @@ export class BarSearch {
         if (!lp.fix({ rows, values })) return;
       }
       lp.banUnfit(BAN_FACTOR * this.dearest);
-      const rest = this.complete(counts, limits, FILL_NODES);
+      const rest = this.complete(counts, limits);
       if (rest !== null) this.offer([...fixed, ...rest]);
       if (this.done || counts.every((count) => count === 0)) return;
       if (!(yield* this.relax(lp, counts, limits, spent, false))) return;
@@ -289,9 +296,9 @@ export class BarSearch {
     return this.pool.push({ stock, cuts }) - 1;
   }
 
-  private complete(counts: readonly number[], limits: readonly number[], nodes: number): BarPattern[] | null {
-    const patterns = fillBars(this.job, counts, limits, this.order, nodes);
-    return patterns === null ? null : cheapestStocks(this.job, patterns);
+  private complete(counts: readonly number[], limits: readonly number[]): BarPattern[] | null {
+    const patterns = fillBars(this.job, counts, limits, this.order, FILL_NODES);
+    return patterns === null ? null : cheapestStocks(this.job, patterns, limits);
   }
 
   private offer(patterns: readonly BarPattern[]): void {

@@ -90,8 +90,12 @@ function fillOne(
   return { cuts: [...best].map(([piece, count]) => ({ piece, count })), used: bestUsed };
 }
 
-/** Swaps every bar's stock for the cheapest that holds its pieces, as far as the limits go. */
-export function cheapestStocks(job: BarJob, patterns: readonly BarPattern[]): BarPattern[] {
+/** Swaps every bar's stock for the cheapest that holds its pieces, as far as the `limits` per stock go. */
+export function cheapestStocks(
+  job: BarJob,
+  patterns: readonly BarPattern[],
+  limits: readonly number[],
+): BarPattern[] {
   const used = job.stocks.map(() => 0);
   for (const { stock, times } of patterns) used[stock] = (used[stock] as number) + times;
   const swapped: BarPattern[] = [];
@@ -99,9 +103,9 @@ export function cheapestStocks(job: BarJob, patterns: readonly BarPattern[]): Ba
     let need = 0;
     for (const { piece, count } of pattern.cuts) need += count * (job.pieces[piece] as BarPiece).length;
     let { stock } = pattern;
-    for (const [other, { length, cost, limit }] of job.stocks.entries()) {
+    for (const [other, { length, cost }] of job.stocks.entries()) {
       if (length < need || cost >= (job.stocks[stock] as BarStock).cost) continue;
-      if ((used[other] as number) + pattern.times > limit) continue;
+      if ((used[other] as number) + pattern.times > (limits[other] as number)) continue;
       used[stock] = (used[stock] as number) - pattern.times;
       used[other] = (used[other] as number) + pattern.times;
       stock = other;
