@@ -2,9 +2,7 @@ import { requireWithin } from '../climate/require-within.ts';
 import type { AirRoom, RoomSource } from './air-room.ts';
 import { roomConcentration } from './room-concentration.ts';
 import { roomPeaks } from './room-peak.ts';
-
-/** Rounds of bisection; the bracket is then far below a second. */
-const BISECTION_ROUNDS = 60;
+import { zeroBetween } from './zero-between.ts';
 
 /**
  * From when on, after the last coat, does the air stay under a level for good?
@@ -14,7 +12,7 @@ const BISECTION_ROUNDS = 60;
  * @param level the level, U/m3, above 0
  * @returns minute, not before the last coat's start; null when a closed room never comes under it
  *
- * Source: root of the closed solution in roomConcentration on its falling side, by bisection. After the last coat there is
+ * Source: root of the closed solution in roomConcentration on its falling side. After the last coat there is
  * one top at most (roomPeaks), so once under the level on the way down, the air stays under. Valid range: level above 0;
  * else a RangeError. Departures: none.
  * Example: 100 mg at once in 10 m3, one air change per hour, level 1 mg/m3: 60 ln 10 = 138 min.
@@ -26,13 +24,9 @@ export function airOutMinute(room: AirRoom, sources: readonly RoomSource[], leve
   const lastStart = Math.max(...sources.map((source) => source.startMinute));
   if (top.value <= level) return lastStart;
   if (top.minute === null || room.airflowM3PerMin === 0) return null;
+  const above = (minute: number) => roomConcentration(room, sources, minute) - level;
   let low = top.minute;
   let high = low + 1;
-  for (; roomConcentration(room, sources, high) > level; high += high - top.minute) low = high;
-  for (let round = 0; round < BISECTION_ROUNDS; round += 1) {
-    const middle = (low + high) / 2;
-    if (roomConcentration(room, sources, middle) > level) low = middle;
-    else high = middle;
-  }
-  return high;
+  for (; above(high) > 0; high += high - top.minute) low = high;
+  return zeroBetween(above, low, high);
 }

@@ -1,5 +1,6 @@
 import { type AirRoom, exchangePerMin, type RoomSource, requireSources } from './air-room.ts';
 import { emissionOf, inAirOf, laidPhases } from './room-kernel.ts';
+import { zeroBetween } from './zero-between.ts';
 
 export interface RoomPeak {
   /** Highest concentration, U/m3. */
@@ -8,9 +9,6 @@ export interface RoomPeak {
   readonly minute: number | null;
 }
 
-/** Rounds of bisection: the bracket is then 2^-36 of its width; the height of a flat top is off by its square. */
-const BISECTION_ROUNDS = 36;
-
 /**
  * How high does the vapour get in each stretch between one coat and the next?
  *
@@ -18,7 +16,7 @@ const BISECTION_ROUNDS = 36;
  * exchange come first with coefficients above 0 and the faster ones last with coefficients below 0; only the exchange
  * term itself may have either sign. So the coefficients change sign at most once, and by Descartes' rule (for sums of
  * exponentials: Laguerre, 1883, from memory) the derivative has at most one zero. Each stretch therefore rises to one
- * top and falls, or only does one of the two, and bisection on the sign of the derivative finds the top.
+ * top and falls, or only does one of the two, and the zero of the derivative is the top.
  *
  * @param room volume m3, airflow m3/min, mixing factor
  * @param sources coats, amounts in U; empty gives no peaks
@@ -36,26 +34,21 @@ export function roomPeaks(room: AirRoom, sources: readonly RoomSource[]): RoomPe
   return starts.map((start, index) => {
     const laid = phases.filter(({ startMinute }) => startMinute <= start);
     const value = (minute: number) => inAirOf(laid, exchange, minute) / room.volumeM3;
-    const rising = (minute: number) =>
-      emissionOf(laid, minute) > exchange * inAirOf(laid, exchange, minute) && minute < Infinity;
+    const climb = (minute: number) => emissionOf(laid, minute) - exchange * inAirOf(laid, exchange, minute);
 
     let low = start;
-    if (!rising(low)) return { value: value(low), minute: low };
+    if (!(climb(low) > 0)) return { value: value(low), minute: low };
     const next = starts[index + 1];
     if (next === undefined && exchange === 0)
       return { value: laid.reduce((sum, { amount }) => sum + amount, 0) / room.volumeM3, minute: null };
     let high = next ?? start + 1;
     if (next !== undefined) {
-      if (rising(high)) return { value: value(high), minute: high };
+      if (climb(high) > 0) return { value: value(high), minute: high };
     } else {
-      for (; rising(high); high += high - start) low = high;
+      for (; climb(high) > 0; high += high - start) low = high;
     }
-    for (let round = 0; round < BISECTION_ROUNDS; round += 1) {
-      const middle = (low + high) / 2;
-      if (rising(middle)) low = middle;
-      else high = middle;
-    }
-    return { value: value(high), minute: high };
+    const top = zeroBetween(climb, low, high);
+    return { value: value(top), minute: top };
   });
 }
 
