@@ -4,6 +4,8 @@ import { defineConfig } from 'vite';
 /** Builds the screens into `client/dist`; `vite --config client/vite.config.ts` serves them with /api passed on. */
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
+  // Libraries ship a chatty development form as well; the screens take the other, however the build was started.
+  resolve: { conditions: ['module', 'browser', 'production'] },
   build: {
     outDir: 'dist',
     emptyOutDir: true,

@@ -16,12 +16,14 @@ export class ChoiceEditor implements ICellEditorComp {
   private marked = -1;
   private current = '';
   private finish: () => void = () => undefined;
+  private leaveBy: EditorExtras['leaveBy'] = () => undefined;
 
   init(params: Params): void {
     const { sheetColumn, eventKey, data } = params;
     this.choices = sheetColumn.choices?.() ?? [];
     this.current = sheetColumn.raw(data);
     this.finish = () => params.stopEditing(true);
+    this.leaveBy = params.leaveBy;
     this.build(sheetColumn.describe, sheetColumn.width);
     const typed = eventKey !== null && eventKey.length === 1 ? eventKey : '';
     this.input.value = typed;
@@ -94,11 +96,12 @@ export class ChoiceEditor implements ICellEditorComp {
       this.marked = (this.marked + step + this.offered.length) % this.offered.length;
       this.showMarked();
     }
-    // Enter and Tab commit; with nothing to commit they would silently drop what was typed.
-    if ((event.key === 'Enter' || event.key === 'Tab') && this.offered.length === 0) {
+    if (event.key !== 'Enter' && event.key !== 'Tab') return;
+    // They commit; with nothing to commit they would silently drop what was typed.
+    if (this.offered.length === 0) {
       event.preventDefault();
       event.stopPropagation();
-    }
+    } else if (event.key === 'Tab') this.leaveBy(event);
   }
 
   private pick(event: MouseEvent): void {

@@ -75,15 +75,15 @@ export function rangeSelection<Row extends SheetRow>(
 
   function startOnCell(event: MouseEvent, cell: CellAt): void {
     const onOrdinal = view.columnAt(cell.column)?.kind === 'ordinal';
-    if (event.shiftKey && range !== null) {
+    const from = event.shiftKey && range !== null ? range.anchor : cell;
+    if (from !== cell) {
       // The focus stays where the range began, so the grid must not hear of this press.
       event.preventDefault();
       event.stopPropagation();
-    } else range = singleCell(cell);
+    }
+    const grown = { anchor: from, head: cell };
     dragging = onOrdinal ? 'rows' : 'cells';
-    const grown = { anchor: range.anchor, head: cell };
     set(onOrdinal ? wholeRows(grown, view.size()) : grown);
-    paint();
     startAutoScroll(host, event, (rows, columns) => {
       if (range === null) return;
       const moved = moveHead(range, rows, columns, view.size());

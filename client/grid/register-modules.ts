@@ -27,7 +27,7 @@ ModuleRegistry.registerModules([
 ]);
 
 // The library's own checks of options cost size, so only development builds have them.
-if (import.meta.env.DEV) {
+if (import.meta.env.MODE === 'development') {
   const { ValidationModule } = await import('ag-grid-community');
   ModuleRegistry.registerModules([ValidationModule]);
 }

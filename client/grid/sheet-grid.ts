@@ -59,12 +59,19 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     theme: gridTheme,
     columnDefs: columnDefinitions(columns, leaveBy),
     getRowId: ({ data }) => data.key,
-    getRowClass: ({ data }) => (data?.isBlank ? 'blank-row' : undefined),
+    rowClassRules: { 'blank-row': ({ data }) => data?.isBlank === true },
     readOnlyEdit: true,
     stopEditingWhenCellsLoseFocus: true,
     enterNavigatesVertically: true,
     enterNavigatesVerticallyAfterEdit: true,
     suppressMovableColumns: true,
+    tabToNextCell: ({ nextCellPosition, previousCellPosition: from, backwards }) => {
+      if (from.rowPinned != null) return nextCellPosition ?? false;
+      const at = { row: from.rowIndex, column: view.columnIndexOf(from.column.getColId()) };
+      const next = nextTypedCell(at, backwards ? -1 : 1);
+      const column = next === null ? null : api.getColumn(view.columnAt(next.column)?.id ?? '');
+      return next === null || column === null ? false : { rowIndex: next.row, rowPinned: null, column };
+    },
     animateRows: false,
     // A few dozen columns: all of them stay in the document, for the browser's own search and for screen readers.
     suppressColumnVirtualisation: true,
@@ -174,17 +181,44 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     return rows.slice(top, bottom + 1).flatMap((row) => (row.isBlank ? [] : [row.key]));
   }
 
+  /** Tab passes over computed cells, so that a row is typed in one go; at its end it goes on to the next row. */
+  function nextTypedCell(from: CellAt, step: 1 | -1): CellAt | null {
+    const size = view.size();
+    let { row, column } = from;
+    while (row >= 0 && row < size.rows) {
+      column += step;
+      if (column < 0 || column >= size.columns) {
+        row += step;
+        column = step === 1 ? -1 : size.columns;
+        continue;
+      }
+      const found = view.columnAt(column);
+      if (found !== undefined && isEditable(found)) return { row, column };
+    }
+    return null;
+  }
+
+  /** Takes the entry and goes where the key points, without opening an editor there. */
   function leaveBy(event: KeyboardEvent): void {
     const range = selection.get();
     if (range === null) return;
     event.preventDefault();
     event.stopPropagation();
     api.stopEditing();
+    const { row, column } = range.anchor;
     const size = view.size();
-    const row = range.anchor.row + (event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0);
-    const column =
-      range.anchor.column + (event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0);
-    if (row >= 0 && column >= 0 && row < size.rows && column < size.columns) view.focus({ row, column });
+    const next =
+      event.key === 'Tab'
+        ? nextTypedCell(range.anchor, event.shiftKey ? -1 : 1)
+        : neighbour(event.key, { row, column });
+    if (
+      next !== null &&
+      next.row >= 0 &&
+      next.column >= 0 &&
+      next.row < size.rows &&
+      next.column < size.columns
+    )
+      view.focus(next);
   }
 
   return {
@@ -220,6 +254,21 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
       repaint();
     },
   };
+}
+
+function neighbour(key: string, { row, column }: CellAt): CellAt | null {
+  switch (key) {
+    case 'ArrowUp':
+      return { row: row - 1, column };
+    case 'ArrowDown':
+      return { row: row + 1, column };
+    case 'ArrowLeft':
+      return { row, column: column - 1 };
+    case 'ArrowRight':
+      return { row, column: column + 1 };
+    default:
+      return null;
+  }
 }
 
 function inNextFrame(work: () => void): () => void {

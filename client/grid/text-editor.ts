@@ -6,7 +6,7 @@ const LONGEST_CELL = 2000;
 
 export interface EditorExtras {
   readonly sheetColumn: SheetColumn<SheetRow>;
-  /** Commits and goes to a neighbour, as arrows do after typing over a cell. */
+  /** Commits and goes to a neighbour: Tab always does, arrows after typing over a cell. */
   readonly leaveBy: (event: KeyboardEvent) => void;
 }
 
@@ -39,7 +39,8 @@ export class TextEditor implements ICellEditorComp {
       this.typedOver = false;
     });
     this.input.addEventListener('keydown', (event) => {
-      if (this.typedOver && event.key.startsWith('Arrow') && !event.shiftKey) params.leaveBy(event);
+      const arrow = this.typedOver && event.key.startsWith('Arrow') && !event.shiftKey;
+      if (arrow || event.key === 'Tab') params.leaveBy(event);
     });
   }
 

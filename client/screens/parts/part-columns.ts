@@ -35,7 +35,7 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
   const withUnit = (name: string) => (): string =>
     book().settings.units === 'metric' ? `${name}, mm` : name;
   const edge = (field: PartField, header: string): PartColumn =>
-    choice(field, header, `${header} edge`, 92, () => book().edgeChoices, edgeView, {
+    choice(field, header, `${header} edge`, 116, () => book().edgeChoices, edgeView, {
       group: 'Edges',
       cleared: HIDDEN_EDGE,
     });
@@ -63,13 +63,13 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
       view: (row) => ({ text: row.kind === 'totals' || row.kind === 'blank' ? '' : String(row.number) }),
       raw: () => '',
     },
-    { ...text('name', 'Part', 'part name', 168), narrow: 116, pinned: true, view: nameView },
-    text('section', 'Section', 'section, a grouping of your own', 112),
-    { ...text('quantity', 'Qty', 'quantity', 58), numeric: true, view: quantityView },
+    { ...text('name', 'Part', 'part name', 156), narrow: 116, pinned: true, view: nameView },
+    text('section', 'Section', 'section, a grouping of your own', 100),
+    { ...text('quantity', 'Qty', 'quantity', 54), numeric: true, view: quantityView },
     length('length', withUnit('Length'), 'finished length, along the grain', 96, (plan) => plan.lengthMm),
     length('width', withUnit('Width'), 'finished width', 92, (plan) => plan.widthMm),
     choice('materialId', 'Material', 'material', 112, () => book().materialChoices, productView, {}),
-    choice('grain', 'Grain', 'grain direction', 76, () => GRAIN_CHOICES, plainView, { cleared: 'along' }),
+    choice('grain', 'Grain', 'grain direction', 70, () => GRAIN_CHOICES, plainView, { cleared: 'along' }),
     edge('edgeFront', 'Front'),
     edge('edgeBack', 'Back'),
     edge('edgeLeft', 'Left'),

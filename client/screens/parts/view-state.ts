@@ -7,7 +7,11 @@ let corners: boolean | null = null;
 
 /** What of the part list is shown, as the user last left it in this browser. */
 export const viewState = {
-  panelOpen: (): boolean => localStorage.getItem(PANEL_KEY) !== 'closed',
+  /** Until said otherwise, the drawing stands open where there is room beside the list. */
+  panelOpen: (): boolean => {
+    const said = localStorage.getItem(PANEL_KEY);
+    return said === null ? !window.matchMedia('(width < 64rem)').matches : said === 'open';
+  },
   setPanel(open: boolean): void {
     localStorage.setItem(PANEL_KEY, open ? 'open' : 'closed');
     actions.redraw();
