@@ -1,10 +1,11 @@
 import type { Database } from 'better-sqlite3';
-import { carryOutChanges, type ReadLengthCell } from './carry-out-changes.ts';
+import { carryOutChanges } from './carry-out-changes.ts';
 import type { ChangeRequest } from './change.ts';
 import { currentRevision } from './current-revision.ts';
 import { editLabel } from './edit-label.ts';
 import { dropUndoneEdits, insertEdit } from './edits.repository.ts';
 import { writeRevision } from './projects.repository.ts';
+import type { ReadLengthCell } from './row-columns.ts';
 import { openRowJournal, type RowChanges } from './row-journal.ts';
 import { readStoredRow } from './rows.repository.ts';
 

@@ -1,30 +1,19 @@
 import type { Database } from 'better-sqlite3';
 import type { ProjectSettings, UnitSystem } from '../server/planning/project-input.ts';
-import type { Change, RowValues } from './change.ts';
+import type { Change } from './change.ts';
 import { noSuchProject } from './current-revision.ts';
 import { placeInFront } from './place-in-front.ts';
 import type { RowTable } from './project-rows.ts';
 import { readSettings, settingsColumns } from './projects.repository.ts';
 import { Refusal } from './refusal.ts';
+import { type ReadLengthCell, type RowReading, rowColumns, rowId, withInitialValues } from './row-columns.ts';
 import type { RowJournal } from './row-journal.ts';
-import { millimetreColumn, ROW_LAYOUTS, type RowField } from './row-layouts.ts';
-import { rowIdsReferringTo, type StoredRow } from './rows.repository.ts';
+import { ROW_LAYOUTS } from './row-layouts.ts';
+import { rowIdsReferringTo } from './rows.repository.ts';
 
-/**
- * How a length cell is read when it is stored: the text that keeps its meaning when the project's units are
- * switched ("600" becomes "600 mm"), and its millimetres, null when it is an expression or not readable. Such a
- * cell keeps the text as typed.
- */
-export type ReadLengthCell = (
-  text: string,
-  units: UnitSystem,
-) => { readonly text: string; readonly mm: number | null };
-
-interface Editing {
+interface Editing extends RowReading {
   readonly db: Database;
   readonly projectId: number;
-  readonly journal: RowJournal;
-  readonly readLengthCell: ReadLengthCell;
   readonly newRows: Map<string, { readonly table: RowTable; readonly id: number }>;
   units: UnitSystem;
 }
@@ -69,14 +58,14 @@ function carryOut(editing: Editing, change: Change, at: string, following: numbe
   const { table } = change;
   if (change.op === 'insert') {
     const id = journal.insert(table, {
-      ...columnsOf(editing, table, withInitialValues(table, change.values, at), at),
+      ...rowColumns(editing, table, withInitialValues(table, change.values, at), at),
       position: position(editing, table, change.before ?? null, at, { following }),
     });
     if (change.tempId !== undefined) nameNewRow(editing, change.tempId, { table, id }, at);
     return;
   }
   const id = rowId(editing, table, change.id, `${at}.id`);
-  if (change.op === 'update') journal.update(table, id, columnsOf(editing, table, change.values, at));
+  if (change.op === 'update') journal.update(table, id, rowColumns(editing, table, change.values, at));
   else if (change.op === 'delete') deleteRow(editing, table, id);
   else if (change.before !== change.id)
     journal.update(table, id, { position: position(editing, table, change.before, at, { moved: id }) });
@@ -119,59 +108,6 @@ function deleteRow(editing: Editing, table: RowTable, id: number): void {
     }
   }
   journal.remove(table, id);
-}
-
-function withInitialValues(table: RowTable, values: RowValues, at: string): RowValues {
-  const { fields, one } = ROW_LAYOUTS[table];
-  const missing = fields.find((field) => field.initial === undefined && values[field.name] === undefined);
-  if (missing !== undefined)
-    throw new Refusal('bad-request', `A new ${one} needs its ${missing.words}.`, {
-      wayOut: `Give ${missing.name}.`,
-      field: `${at}.values.${missing.name}`,
-    });
-  return { ...Object.fromEntries(fields.map((field) => [field.name, field.initial ?? null])), ...values };
-}
-
-function columnsOf(editing: Editing, table: RowTable, values: RowValues, at: string): StoredRow {
-  const { fields } = ROW_LAYOUTS[table];
-  const columns: Record<string, string | number | null> = {};
-  for (const [name, value] of Object.entries(values)) {
-    const field = fields.find((candidate) => candidate.name === name);
-    if (field === undefined) throw new RangeError(`carryOutChanges: ${table} has no field ${name}`);
-    const where = `${at}.values.${name}`;
-    if (field.kind === 'length') {
-      const cell = editing.readLengthCell(String(value), editing.units);
-      columns[field.column] = cell.text;
-      columns[millimetreColumn(field)] = cell.mm;
-    } else if (field.kind === 'parent') {
-      columns[field.column] = rowId(editing, field.refersTo as RowTable, String(value), where);
-    } else if (field.kind === 'mention') {
-      columns[field.column] = mention(editing, field, String(value), where);
-    } else columns[field.column] = value as string | number | null;
-  }
-  return columns;
-}
-
-/** A mention of a row that is there, or free text kept as typed; a number that is no row's id is refused. */
-function mention(editing: Editing, field: RowField, text: string, at: string): string {
-  const table = field.refersTo as RowTable;
-  if (editing.newRows.get(text)?.table === table || /^\d+$/.test(text))
-    return String(rowId(editing, table, text, at));
-  return text;
-}
-
-/** The id of a row that is there, given as such or by the tempId of a row inserted before. */
-function rowId(editing: Editing, table: RowTable, text: string, at: string): number {
-  const named = editing.newRows.get(text);
-  const id = named?.table === table ? named.id : /^\d{1,15}$/.test(text) ? Number(text) : null;
-  if (id === null || editing.journal.read(table, id) === null) {
-    const { one, many } = ROW_LAYOUTS[table];
-    throw new Refusal('not-found', `The project has no ${one} with the id “${text.slice(0, 40)}”.`, {
-      wayOut: `Read the project again to see which ${many} it has.`,
-      field: at,
-    });
-  }
-  return id;
 }
 
 function nameNewRow(

@@ -1,9 +1,10 @@
 import type { Database } from 'better-sqlite3';
 import type { ProjectInput } from '../server/planning/project-input.ts';
-import { carryOutChanges, type ReadLengthCell } from './carry-out-changes.ts';
+import { carryOutChanges } from './carry-out-changes.ts';
 import type { Change, RowValues } from './change.ts';
 import type { RowTable } from './project-rows.ts';
 import { insertProject } from './projects.repository.ts';
+import type { ReadLengthCell } from './row-columns.ts';
 import { openRowJournal } from './row-journal.ts';
 import { ROW_LAYOUTS } from './row-layouts.ts';
 

@@ -1,6 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import type { Logger } from 'pino';
-import type { ReadLengthCell } from '../../db/carry-out-changes.ts';
+import type { ReadLengthCell } from '../../db/row-columns.ts';
 import type { ProjectEvents } from './project-events.ts';
 import type { ProjectPlans } from './project-plans.ts';
 

@@ -1,4 +1,4 @@
-import type { ReadLengthCell } from '../../db/carry-out-changes.ts';
+import type { ReadLengthCell } from '../../db/row-columns.ts';
 import { readLength } from '../planning/dimensions/read-length.ts';
 
 /** A length cell as it is stored: self-contained where it is a plain readable length, otherwise as typed. */

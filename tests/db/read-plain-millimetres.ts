@@ -1,4 +1,4 @@
-import type { ReadLengthCell } from '../../db/carry-out-changes.ts';
+import type { ReadLengthCell } from '../../db/row-columns.ts';
 
 /** A length reader for tests of the database alone: whole numbers, in the project's unit. */
 export const readPlainMillimetres: ReadLengthCell = (text, units) => {
