@@ -2,7 +2,7 @@
 export type DualFeasible = (length: number) => number;
 
 /** How many of the Fekete-Schepers step functions are tried: beyond, they hardly ever give the best bound. */
-const STEP_FUNCTIONS = 5;
+const STEP_FUNCTIONS = 8;
 
 /**
  * Functions f with f(a) + f(b) <= f(a + b): if pieces fit a stock, so do their images fit the stock's image. Lengths
