@@ -45,6 +45,10 @@ export class ChoiceEditor implements ICellEditorComp {
   }
 
   afterGuiAttached(): void {
+    // The grid puts the editor in a popup of its own, which needs a name as well.
+    this.box
+      .closest('[role="dialog"]')
+      ?.setAttribute('aria-label', this.input.getAttribute('aria-label') ?? '');
     this.input.focus();
     this.showMarked();
   }
