@@ -33,9 +33,13 @@ export function planBuying(
   const purchases = stockPurchases(plan, products);
   const added = new Set(plan.needs.map(({ id }) => id));
   const problems: Problem[] = [...onHand.problems];
-  const lines: BuyLine[] = purchases
-    .filter(({ product }) => !added.has(product.id))
-    .map((purchase) => cuttingLine(purchase, input));
+  const lines: BuyLine[] = [];
+  for (const purchase of purchases) {
+    if (added.has(purchase.product.id)) continue;
+    const made = cuttingLine(purchase, input);
+    lines.push(made.line);
+    problems.push(...made.problems);
+  }
   for (const need of plan.needs) {
     const product = products.get(need.id);
     if (product === undefined) throw new RangeError(`planBuying: product ${need.id} is not in the catalogue`);

@@ -3,6 +3,7 @@ import type { PartPlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { PartInput, ProjectInput } from '../project-input.ts';
 import { type Summand, sumFigure } from './sum-figure.ts';
+import { sumKnown } from './sum-known.ts';
 
 export interface RecipeArea {
   readonly showM2: Figure;
@@ -70,7 +71,7 @@ function areaOf(recipeId: string, { show, back, edge }: Gathered): RecipeArea {
   const showM2 = sum('show faces = sum of quantity x show face', show);
   const backM2 = sum('back faces = sum of quantity x back face', back);
   const edgeM2 = sum('seen edges = sum of quantity x seen edges', edge);
-  const total = sum('', [...show, ...back, ...edge]);
+  const total = sumKnown([...show, ...back, ...edge], 'part areas');
   return {
     showM2,
     backM2,
@@ -85,7 +86,7 @@ function areaOf(recipeId: string, { show, back, edge }: Gathered): RecipeArea {
           { name: 'back faces', value: backM2.value, unit: 'm2', from: `recipes/${recipeId}/backM2` },
           { name: 'seen edges', value: edgeM2.value, unit: 'm2', from: `recipes/${recipeId}/edgeM2` },
         ],
-        ...(total.working.notes === undefined ? {} : { notes: total.working.notes }),
+        ...(total.notes.length === 0 ? {} : { notes: total.notes }),
       },
     },
     used: show.length + back.length > 0,

@@ -1,7 +1,6 @@
-import type { Figure } from '../figure.ts';
 import type { PartPlan, RecipePlan } from '../plan-output.ts';
 import type { UsageRule } from '../project-input.ts';
-import { sumFigure } from './sum-figure.ts';
+import { sumKnown } from './sum-known.ts';
 
 /** What a usage rule multiplies its rate by. */
 export interface RuleBase {
@@ -33,13 +32,8 @@ export function ruleBases({
     from: string,
     figures: readonly { readonly value: number | null }[],
   ): RuleBase => {
-    const sum: Figure = sumFigure({
-      rule: name,
-      unit: 'ratio',
-      noun: name,
-      summands: figures.map(({ value }) => ({ name, value })),
-    });
-    return { name, value: sum.value, from, notes: sum.working.notes ?? [] };
+    const sum = sumKnown(figures, name);
+    return { name, value: sum.value, from, notes: sum.notes };
   };
   const coatAreas = recipes.map(({ areaM2, coats }) => {
     const laid = coats.filter(({ method }) => method !== null).length;

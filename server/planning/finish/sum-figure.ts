@@ -1,5 +1,6 @@
 import { type Figure, type FigureUnit, figure, type WorkingInput } from '../figure.ts';
 import { WORKING_ROWS_SHOWN } from './constants.ts';
+import { sumKnown } from './sum-known.ts';
 
 export interface Summand {
   readonly name: string;
@@ -32,23 +33,9 @@ export function sumFigure({
   readonly summands: readonly Summand[];
   readonly notes?: readonly string[];
 }): Figure {
-  let total = 0;
-  let known = 0;
-  for (const { value } of summands) {
-    if (value === null) continue;
-    total += value;
-    known++;
-  }
-  const unknown = summands.length - known;
-  const said = [
-    ...(unknown === 0
-      ? []
-      : [
-          `${unknown} of ${summands.length} ${noun} ${unknown === 1 ? 'is' : 'are'} unknown and left out of the sum.`,
-        ]),
-    ...notes,
-  ];
-  return figure(known === 0 && unknown > 0 ? null : total, unit, {
+  const { value, notes: leftOut } = sumKnown(summands, noun);
+  const said = [...leftOut, ...notes];
+  return figure(value, unit, {
     rule,
     inputs: listed(summands, unit, noun),
     ...(said.length === 0 ? {} : { notes: said }),
@@ -57,17 +44,26 @@ export function sumFigure({
 
 function listed(summands: readonly Summand[], unit: FigureUnit, noun: string): readonly WorkingInput[] {
   if (summands.length <= WORKING_ROWS_SHOWN) return summands.map((summand) => ({ ...summand, unit }));
-  const largestFirst = [...summands].sort(
-    (left, right) =>
-      (right.value ?? Number.POSITIVE_INFINITY) - (left.value ?? Number.POSITIVE_INFINITY) || 0,
-  );
-  const rest = largestFirst.slice(WORKING_ROWS_SHOWN - 1);
+  const named = largest(summands, WORKING_ROWS_SHOWN - 1);
+  const apart = new Set(named);
+  let rest = 0;
+  for (const summand of summands) if (!apart.has(summand)) rest += summand.value ?? 0;
   return [
-    ...largestFirst.slice(0, WORKING_ROWS_SHOWN - 1).map((summand) => ({ ...summand, unit })),
-    {
-      name: `the other ${rest.length} ${noun} together`,
-      value: rest.reduce((sum, { value }) => sum + (value ?? 0), 0),
-      unit,
-    },
+    ...named.map((summand) => ({ ...summand, unit })),
+    { name: `the other ${summands.length - named.length} ${noun} together`, value: rest, unit },
   ];
+}
+
+/** Unknown ones count as largest, so that they are named. Equal ones keep their order. */
+function largest(summands: readonly Summand[], most: number): readonly Summand[] {
+  const found: Summand[] = [];
+  const weight = ({ value }: Summand): number => value ?? Number.POSITIVE_INFINITY;
+  for (const summand of summands) {
+    const least = found.at(-1);
+    if (found.length === most && least !== undefined && weight(summand) <= weight(least)) continue;
+    const at = found.findIndex((rival) => weight(rival) < weight(summand));
+    found.splice(at < 0 ? found.length : at, 0, summand);
+    if (found.length > most) found.pop();
+  }
+  return found;
 }

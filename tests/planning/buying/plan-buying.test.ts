@@ -307,6 +307,27 @@ describe('whole stocks', () => {
     expect(buy.netMinor.value).toBeNull();
   });
 
+  it('of banding without a price are a problem of the buy list; of sheets it is the cutting plan that reports it', () => {
+    const packs = [aPack('roll 7.5 m', 7.5, null)];
+    const { line, problems } = buying([], { products: [{ ...veneer, packs }] }, { banding: [rolls] });
+    expect(codes(problems)).toEqual([['price-missing', 'products', 'veneer', 'packs']]);
+    expect(line('veneer')?.cost.value).toBeNull();
+    const euro = [aPack('roll 7.5 m', 7.5, 900, { currency: 'EUR' })];
+    const foreign = buying([], { products: [{ ...veneer, packs: euro }] }, { banding: [rolls] });
+    expect(codes(foreign.problems)).toEqual([['price-currency-missing', 'products', 'veneer', 'packs']]);
+    const sheet = { ...birch, packs: [aPack('full sheet', 1, null)] };
+    expect(buying([], { products: [sheet] }, { materials: [sheets(3)] }).problems).toEqual([]);
+  });
+
+  it('of banding whose strips fit no roll say so', () => {
+    const { line } = buying([], { products: [veneer] }, { banding: [{ ...rolls, neededM: known(20, 'm') }] });
+    // 18 m are to come from rolls, and only 7.5 m are bought
+    expect(line('veneer')?.notes).toEqual([
+      'Some of the need fits none of the lengths sold and is not bought.',
+    ]);
+    expect(line('veneer')?.leftover.value).toBe(0);
+  });
+
   it('with more added by hand are one line', () => {
     const { line, buy } = buying([['birch', 2]], { products: [birch] }, { materials: [sheets(3, 1)] });
     expect(buy.lines).toHaveLength(1);

@@ -28,6 +28,15 @@ describe('a sum of figures', () => {
     expect(long.working.inputs).toHaveLength(24);
     expect(long.working.inputs[0]).toEqual({ name: 'row 30', value: 30, unit: 'm2' });
     // 23 rows are named, 30 down to 8; the other 7 are 1 + 2 + ... + 7 = 28
+    expect(long.working.inputs.map(({ value }) => value).slice(0, 23)).toEqual(
+      Array.from({ length: 23 }, (_, index) => 30 - index),
+    );
     expect(long.working.inputs.at(-1)).toEqual({ name: 'the other 7 rows together', value: 28, unit: 'm2' });
+  });
+
+  it('names the unknown rows of a long list before the known ones', () => {
+    const long = sum([...Array.from({ length: 40 }, () => 1), null, null]);
+    expect(long.working.inputs.slice(0, 3).map(({ name }) => name)).toEqual(['row 41', 'row 42', 'row 1']);
+    expect(long.working.inputs.at(-1)?.value).toBe(19); // 42 rows, 23 named, 2 of them unknown: 40 - 21
   });
 });
