@@ -1,0 +1,60 @@
+import '../../fields/fields.css';
+import './finish.css';
+import { html, type TemplateResult } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
+import { arrive } from '../../fields/arrive.ts';
+import { focusRow } from '../../fields/focus-row.ts';
+import { addAct } from '../../fields/row-acts.ts';
+import { addRow } from '../../fields/save.ts';
+import { screenBook } from '../../fields/screen-book.ts';
+import { figureButton } from '../../panels/figure-button.ts';
+import type { AppState } from '../../state/store.ts';
+import { openForFocus } from './finish-view.ts';
+import { renderBlends } from './render-blends.ts';
+import { renderCautions } from './render-cautions.ts';
+import { renderRecipe } from './render-recipe.ts';
+import { renderRules } from './render-rules.ts';
+
+/** Finish recipes and what each coat takes, blends, and what is used at a rate. */
+export function renderFinishScreen(state: AppState): TemplateResult {
+  const book = screenBook(state);
+  if (book === null) return html``;
+  openForFocus(state);
+  arrive(state);
+  const { rows, plan } = book.project;
+  return html`<section class="page finish-screen" aria-labelledby="finish-title">
+    <div class="page-head">
+      <div>
+        <h1 id="finish-title">Finish</h1>
+        <p>
+          ${figureButton('totals/litres', book.formats.volume(plan.totals.litres), 'Liquid')} of finish on
+          ${figureButton('totals/finishM2', book.formats.area(plan.totals.finishM2), 'Finished area')}, reckoned with
+          ${book.settings.coverageChoice} coverage.
+        </p>
+      </div>
+      ${addAct('recipes', 'Add recipe', () => void addRecipe())}
+    </div>
+    <div class="finish-columns">
+      <div class="finish-main">
+        ${
+          rows.recipes.length === 0
+            ? html`<div class="empty">
+              <h2>No recipe yet</h2>
+              <p>A recipe is the order of work on a face: sand, stain, seal, topcoat. Parts then name it in their finish columns.</p>
+            </div>`
+            : repeat(
+                rows.recipes,
+                ({ id }) => id,
+                (recipe) => renderRecipe(book, recipe),
+              )
+        }
+        ${renderBlends(book)} ${renderRules(book)}
+      </div>
+      ${renderCautions()}
+    </div>
+  </section>`;
+}
+
+async function addRecipe(): Promise<void> {
+  focusRow('recipes', await addRow('recipes', { name: 'New recipe' }, 'add a recipe'));
+}
