@@ -12,6 +12,8 @@ import { evidenceSchema, evidenceShape, figuresSchema, LONGEST_TEXT, withSource 
 import { name, slug } from './name-schema.ts';
 import { productFaults, UNITS_OF_KIND } from './product-faults.ts';
 
+export { productFaults, UNITS_OF_KIND };
+
 /** How a product and a supplier may be given: in the shipped files, in a project document, in a request. */
 
 /** Most entries in one list of a product. */

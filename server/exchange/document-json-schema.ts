@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { documentSchema } from './document-schema.ts';
 
-/** The JSON Schema (draft 2020-12) of the project document, made from the schema that reads it. */
-export function documentJsonSchema(): object {
-  return z.toJSONSchema(documentSchema, { target: 'draft-2020-12', io: 'input', unrepresentable: 'any' });
+/** The published schema of the document, as JSON Schema 2020-12: what may be given, with the defaults. */
+export function documentJsonSchema(): Record<string, unknown> {
+  return z.toJSONSchema(documentSchema, { io: 'input' }) as Record<string, unknown>;
 }

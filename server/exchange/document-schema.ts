@@ -1,99 +1,84 @@
 import { z } from 'zod';
-import { productSchema, supplierSchema } from '../../db/catalogue/product-schema.ts';
-import { currency, partial, projectName, rowShapes, settingsShape, units } from '../http/schemas.ts';
+import { productFaults } from '../../db/catalogue/product-faults.ts';
+import { productShape, supplierSchema } from '../../db/catalogue/product-schema.ts';
+import type { Product } from '../planning/product.ts';
+import type { EdgeName, ProjectSettings } from '../planning/project-input.ts';
+import {
+  blendRow,
+  extraRow,
+  measurementRow,
+  onHandRow,
+  partRow,
+  recipeRow,
+  ruleRow,
+  sizeRow,
+} from './document/row-schemas.ts';
+import { choice, currency } from './document/value-schemas.ts';
 
-/** The JSON form of a project, for scripts, for keeping and for carrying to another machine. */
+export const DOCUMENT_FORMAT = 'plywright-project';
+export const DOCUMENT_VERSION = 1;
 
-/** Row ids: any short text; when left out, the row's place in its list counted from 1. */
-const rowId = z
-  .string()
-  .regex(/^[A-Za-z0-9_-]{1,60}$/, 'must be letters, digits, hyphens or underscores')
-  .meta({ description: 'Id of the row; its place in the list when left out.' });
-/** A cell of a part: text as typed, or a number in the project's unit (mm in metric, inches in US customary). */
-const typedCell = z.union([z.string().max(10_000), z.number()]).meta({
-  description: 'As typed ("600", "23 5/8\\""), or a number in mm (metric) or inches (US customary).',
-});
+const optional = z.exactOptional;
 
-const { recipeId: _recipeId, ...stepShape } = rowShapes.steps;
-const { blendId: _blendId, ...componentShape } = rowShapes.components;
-const { name: _name, units: _units, currency: _currency, ...optionalSettings } = settingsShape;
-const withId = { id: z.exactOptional(rowId) };
+const settings = z.strictObject({
+  name: z.string().trim().min(1).max(200),
+  units: choice<ProjectSettings['units']>('metric', 'us'),
+  currency: currency.meta({ description: 'ISO 4217 code.' }),
+  inchStyle: optional(choice<ProjectSettings['inchStyle']>('fraction', 'decimal')),
+  inchDenominator: optional(z.literal([2, 4, 8, 16, 32])),
+  taxPercent: optional(z.number().min(0).max(100).nullable()),
+  coverageChoice: optional(choice<ProjectSettings['coverageChoice']>('low', 'typical', 'high')),
+  overhangMm: optional(z.number().min(0).max(1000)),
+  trimAllowanceMm: optional(z.number().min(0).max(100)),
+  spareStrips: optional(z.int().min(0).max(100)),
+  bandingOrder: optional(
+    z
+      .array(choice<EdgeName>('front', 'back', 'left', 'right'))
+      .length(4, 'must name the four edges')
+      .refine((edges) => new Set(edges).size === edges.length, 'must name each edge once'),
+  ),
+  kerfMm: optional(z.number().min(0).max(50)),
+  sheetTrimMm: optional(z.number().min(0).max(500)),
+  finishLoss: optional(z.number().min(0).max(0.9)),
+} satisfies Record<keyof ProjectSettings, z.ZodType>);
 
+/** An own product: what is left out is none or not known. */
+const ownProduct = z
+  .strictObject({
+    ...productShape,
+    choices: productShape.choices.default({}),
+    figures: productShape.figures.default({}),
+    recoat: productShape.recoat.default([]),
+    recoatEvidence: productShape.recoatEvidence.default(null),
+    packs: productShape.packs.default([]),
+    retired: productShape.retired.default(false),
+    origin: productShape.origin.default('user'),
+    note: productShape.note.default(null),
+  })
+  .superRefine((product, context) => {
+    for (const { path, message } of productFaults(product as Product))
+      context.addIssue({ code: 'custom', path: [...path], message });
+  });
+
+/** A project as a file: readable, editable by hand, complete enough to be planned from. */
 export const documentSchema = z
   .strictObject({
-    format: z.literal('plywright-project'),
-    version: z.literal(1),
-    settings: z.strictObject({ name: projectName, units, currency, ...partial(optionalSettings) }),
-    sizes: z.exactOptional(
-      z.array(
-        z.strictObject({
-          ...withId,
-          ...partial(rowShapes.sizes),
-          name: rowShapes.sizes.name,
-          value: typedCell,
-        }),
-      ),
-    ),
-    parts: z.array(
-      z.strictObject({
-        ...withId,
-        ...partial(rowShapes.parts),
-        quantity: z.exactOptional(typedCell),
-        length: z.exactOptional(typedCell),
-        width: z.exactOptional(typedCell),
-        radiusFrontLeft: z.exactOptional(typedCell),
-        radiusFrontRight: z.exactOptional(typedCell),
-        radiusBackLeft: z.exactOptional(typedCell),
-        radiusBackRight: z.exactOptional(typedCell),
-      }),
-    ),
-    recipes: z.exactOptional(
-      z.array(
-        z.strictObject({
-          ...withId,
-          ...partial(rowShapes.recipes),
-          name: rowShapes.recipes.name,
-          steps: z.array(z.strictObject({ ...withId, ...partial(stepShape), kind: stepShape.kind })),
-        }),
-      ),
-    ),
-    blends: z.exactOptional(
-      z.array(
-        z.strictObject({
-          ...withId,
-          name: rowShapes.blends.name,
-          components: z.array(z.strictObject({ ...withId, ...componentShape })),
-        }),
-      ),
-    ),
-    rules: z.exactOptional(
-      z.array(
-        z.strictObject({
-          ...withId,
-          productId: rowShapes.rules.productId,
-          per: rowShapes.rules.per,
-          rate: z.exactOptional(rowShapes.rules.rate),
-        }),
-      ),
-    ),
-    extras: z.exactOptional(
-      z.array(
-        z.strictObject({ ...withId, ...partial(rowShapes.extras), quantity: rowShapes.extras.quantity }),
-      ),
-    ),
-    onHand: z.exactOptional(
-      z.array(
-        z.strictObject({
-          ...withId,
-          ...partial(rowShapes.onHand),
-          productId: rowShapes.onHand.productId,
-          amount: rowShapes.onHand.amount,
-        }),
-      ),
-    ),
-    measurements: z.exactOptional(z.array(z.strictObject({ ...withId, ...rowShapes.measurements }))),
-    products: z.exactOptional(z.array(productSchema)),
-    suppliers: z.exactOptional(z.array(supplierSchema)),
+    $schema: optional(z.string()).meta({ description: 'Ignored; lets an editor find this schema.' }),
+    format: z.literal(DOCUMENT_FORMAT),
+    version: z.literal(DOCUMENT_VERSION),
+    settings: settings.meta({ description: 'What is left out takes the default for the units.' }),
+    sizes: z.array(sizeRow).default([]),
+    parts: z.array(partRow),
+    recipes: z.array(recipeRow).default([]),
+    blends: z.array(blendRow).default([]),
+    rules: z.array(ruleRow).default([]),
+    extras: z.array(extraRow).default([]),
+    onHand: z.array(onHandRow).default([]),
+    measurements: z.array(measurementRow).default([]),
+    products: z.array(ownProduct).default([]).meta({
+      description: 'Own products, added to the shipped ones or, under the same id, in their place.',
+    }),
+    suppliers: z.array(supplierSchema).default([]),
   })
   .meta({
     id: 'ProjectDocument',
@@ -101,4 +86,7 @@ export const documentSchema = z
     description: 'One project: settings, part list, recipes and everything the plan is made from.',
   });
 
-export type ProjectDocument = z.infer<typeof documentSchema>;
+/** A project document as it may be given. */
+export type ProjectDocument = z.input<typeof documentSchema>;
+/** The same with every default filled in. */
+export type FullDocument = z.output<typeof documentSchema>;

@@ -1,0 +1,76 @@
+import type { ProblemPlace, ProblemTable } from '../../planning/problem.ts';
+
+/** Where a value of a document sits: its place for a problem, and the row's name for a sentence. */
+export interface DocumentPlace {
+  readonly at: ProblemPlace;
+  /** "Part 4" or "Recipe 1, step 3"; "The document" outside the rows. */
+  readonly row: string;
+}
+
+type Path = readonly PropertyKey[];
+
+const ROW_NAMES = {
+  sizes: 'Named size',
+  parts: 'Part',
+  recipes: 'Recipe',
+  blends: 'Blend',
+  rules: 'Usage rule',
+  extras: 'Extra line',
+  onHand: 'On-hand row',
+  measurements: 'Measurement',
+  products: 'Product',
+} as const satisfies Partial<Record<ProblemTable, string>>;
+
+const NESTED = {
+  recipes: { key: 'steps', table: 'steps', name: 'step' },
+  blends: { key: 'components', table: 'components', name: 'component' },
+} as const;
+
+/**
+ * Where does a path of a document lead?
+ *
+ * `path`: keys and positions from the top, as the schema reports them. `json`: the document as given; ids are looked
+ * up in it, and a row without a readable id is called by its 1-based position.
+ * Example: `['recipes', 0, 'steps', 2, 'coats']` is the field `coats` of step "3".
+ */
+export function documentPlace(path: Path, json: unknown): DocumentPlace {
+  const [table, position] = path;
+  if (table === 'settings' && path.length > 1)
+    return { at: { table, id: null, field: field(path.slice(1)) }, row: 'The settings' };
+  if (!isRowTable(table) || typeof position !== 'number')
+    return { at: { table: 'document', id: null, field: field(path) }, row: 'The document' };
+
+  const row = `${ROW_NAMES[table]} ${position + 1}`;
+  const nested = table === 'recipes' || table === 'blends' ? NESTED[table] : null;
+  const inner = path[3];
+  if (nested !== null && path[2] === nested.key && typeof inner === 'number')
+    return {
+      at: { table: nested.table, id: rowIdAt(json, path.slice(0, 4)), field: field(path.slice(4)) },
+      row: `${row}, ${nested.name} ${inner + 1}`,
+    };
+  return { at: { table, id: rowIdAt(json, path.slice(0, 2)), field: field(path.slice(2)) }, row };
+}
+
+/** What the document has at a path; undefined where the path leads nowhere. */
+export function valueAt(json: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (value, key) =>
+      typeof value === 'object' && value !== null && Object.hasOwn(value, key)
+        ? (value as Record<PropertyKey, unknown>)[key]
+        : undefined,
+    json,
+  );
+}
+
+function isRowTable(table: unknown): table is keyof typeof ROW_NAMES {
+  return typeof table === 'string' && Object.hasOwn(ROW_NAMES, table);
+}
+
+function rowIdAt(json: unknown, path: Path): string {
+  const id = valueAt(json, [...path, 'id']);
+  return typeof id === 'string' || typeof id === 'number' ? String(id) : String(Number(path.at(-1)) + 1);
+}
+
+function field(path: Path): string | null {
+  return path.length === 0 ? null : path.map(String).join('.');
+}

@@ -1,0 +1,79 @@
+import type {
+  ApplicationMethod,
+  Blend,
+  ExtraLine,
+  NamedSize,
+  OnHand,
+  PartInput,
+  Recipe,
+  RecipeStep,
+  StepKind,
+  UsageRule,
+} from '../../planning/project-input.ts';
+
+/**
+ * What a field of a row is when a document leaves it out. They are part of the format: a document written under
+ * version 1 leaves out what equals these, so they may not change without a new version.
+ */
+
+type Without<Row, Keys extends keyof Row> = Readonly<Omit<Row, 'id' | Keys>>;
+
+export const SIZE_DEFAULTS: Without<NamedSize, 'name' | 'value'> = { note: '' };
+
+export const PART_DEFAULTS: Without<PartInput, never> = {
+  name: '',
+  section: '',
+  quantity: '1',
+  length: '',
+  width: '',
+  shape: 'rectangle',
+  materialId: '',
+  grain: 'along',
+  edgeFront: 'hidden',
+  edgeBack: 'hidden',
+  edgeLeft: 'hidden',
+  edgeRight: 'hidden',
+  radiusFrontLeft: '',
+  radiusFrontRight: '',
+  radiusBackLeft: '',
+  radiusBackRight: '',
+  showRecipeId: '',
+  backRecipeId: '',
+  note: '',
+};
+
+export const RECIPE_DEFAULTS: Without<Recipe, 'steps'> = { name: '', faces: 'flip' };
+
+export const STEP_DEFAULTS: Without<RecipeStep, 'kind' | 'method'> = {
+  productId: '',
+  blendId: '',
+  coats: 1,
+  transferEfficiency: null,
+  thinning: 0,
+  thinnerId: '',
+  sessionLossL: null,
+  note: '',
+};
+
+/** Conditioner and stain are wiped, everything else is brushed, unless the step says otherwise. */
+export function defaultMethod(kind: StepKind): ApplicationMethod {
+  return kind === 'condition' || kind === 'stain' ? 'wipe' : 'brush';
+}
+
+export const BLEND_DEFAULTS: Without<Blend, 'components'> = { name: '' };
+
+export const RULE_DEFAULTS: Without<UsageRule, 'productId' | 'per'> = { rate: null };
+
+export const EXTRA_DEFAULTS: Without<ExtraLine, 'quantity'> = {
+  productId: '',
+  name: '',
+  category: 'other',
+  unitPriceMinor: null,
+  supplierId: '',
+};
+
+export const ON_HAND_DEFAULTS: Without<OnHand, 'productId' | 'amount'> = {
+  count: 1,
+  lengthMm: null,
+  widthMm: null,
+};
