@@ -135,6 +135,7 @@ describe('planBanding', () => {
     const products = [sheet('ply', 18), band('veneer', 0.6, 40, { packs: [roll('5 m', 5, 300)] })];
     const parts = [shelf('1', { length: '6950 mm', quantity: '2' })];
     const banding = one(smallProject({ parts, products, onHand: [onHand('9', 7, 1)] }));
+    expect(banding.rollsToBuy.working.notes?.join()).toContain('1 strips are longer than every roll');
     expect(banding.rolls.map(({ onHandId, leftMm }) => [onHandId, leftMm])).toEqual([['9', 0]]);
     expect(banding.codes).toEqual(['parts/1/edgeFront strip-longer-than-roll']);
   });

@@ -189,6 +189,12 @@ describe('chooseRolls', () => {
     });
   });
 
+  it('takes one long roll for one long strip in a large job, and fills it up', () => {
+    // 6 m and two of 202 strips of 1 m in one 8 m roll, the other 200 in forty 5 m rolls.
+    const strips = groups([6000, 1], [1000, 202]);
+    expect(bought(strips, [offer(5, 150), offer(8, 900)])).toEqual({ '8 m': 1, '5 m': 40 });
+  });
+
   it('refuses strips that no roll holds', () => {
     expect(() => chooseRolls(groups([2000, 1]), [offer(1, 100)])).toThrow(RangeError);
     expect(() => chooseRolls(groups([2000, 1]), [])).toThrow(RangeError);

@@ -500,4 +500,16 @@ describe('calculations in cells', () => {
     expect(parts[1]?.lengthMm.value).toBeNull();
     expect(codes).toEqual(['parts/3/length expression-unknown-name']);
   });
+
+  it('refer to the first of two sizes of one name', () => {
+    const sizes = ['400', '500'].map((value, place) => ({
+      id: `${place + 1}`,
+      name: 'depth',
+      value,
+      note: '',
+    }));
+    const part = one(smallProject({ sizes, parts: [partRow('1', { length: '=depth' })] }));
+    expect(part.lengthMm.value).toBe(400);
+    expect(part.lengthMm.working.inputs[0]?.from).toBe('sizes/1/valueMm');
+  });
 });
