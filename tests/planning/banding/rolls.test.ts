@@ -189,10 +189,10 @@ describe('chooseRolls', () => {
     });
   });
 
-  it('takes one long roll for one long strip in a large job, and fills it up', () => {
-    // 6 m and two of 202 strips of 1 m in one 8 m roll, the other 200 in forty 5 m rolls.
-    const strips = groups([6000, 1], [1000, 202]);
-    expect(bought(strips, [offer(5, 150), offer(8, 900)])).toEqual({ '8 m': 1, '5 m': 40 });
+  it('fills up the long rolls of long strips in a large job', () => {
+    // Each of 20 strips of 6 m takes an 8 m roll with room for two of 1 m; the other 200 go into forty 5 m rolls.
+    const strips = groups([6000, 20], [1000, 240]);
+    expect(bought(strips, [offer(5, 150), offer(8, 900)])).toEqual({ '8 m': 20, '5 m': 40 });
   });
 
   it('refuses strips that no roll holds', () => {
