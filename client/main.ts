@@ -2,6 +2,7 @@ import '@fontsource-variable/source-sans-3';
 import './style/tokens.css';
 import './style/base.css';
 import { render } from 'lit-html';
+import { SCREEN_WORDS } from './shell/navigation.ts';
 import { renderShell } from './shell/render-shell.ts';
 import { listenForShortcuts } from './shell/shortcuts.ts';
 import { start } from './state/start.ts';
@@ -12,13 +13,17 @@ if (root === null) throw new Error('index.html has no #app');
 
 let drawing = false;
 
-/** Draws once per frame at most, however many changes of state fall into it. */
+/** Draws once for all the changes of state that one piece of work makes. */
 function draw(): void {
   if (drawing || root === null) return;
   drawing = true;
   queueMicrotask(() => {
     drawing = false;
-    render(renderShell(getState()), root);
+    const state = getState();
+    document.title = [state.project?.settings.name, SCREEN_WORDS[state.screen], 'Plywright']
+      .filter(Boolean)
+      .join(' · ');
+    render(renderShell(state), root);
   });
 }
 

@@ -11,6 +11,9 @@ export default defineConfig({
     emptyOutDir: true,
     target: ['chrome123', 'firefox121', 'safari17.5'],
     assetsInlineLimit: 0,
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: 'grid-library', test: /node_modules[\\/]ag-/ }] } },
+    },
     // The grid library is one chunk of its own, fetched beside the shell; its size is known and watched.
     chunkSizeWarningLimit: 1200,
   },

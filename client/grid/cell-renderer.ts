@@ -44,7 +44,9 @@ export class CellRenderer implements ICellRendererComp {
 
 /** Everything a view shows in one string: two views with the same key look the same. */
 export function viewKey(view: CellView): string {
-  return [view.text, view.tone, view.swatch, view.figureAt, view.severity, view.message].join('\u0001');
+  return [view.text, view.title, view.tone, view.swatch, view.figureAt, view.severity, view.message].join(
+    '\u0001',
+  );
 }
 
 function parts(view: CellView): Node[] {
@@ -67,7 +69,11 @@ function parts(view: CellView): Node[] {
     button.dataset.at = view.figureAt;
     button.textContent = view.text;
     nodes.push(button);
-  } else if (view.text !== '') nodes.push(element('span', 'cell-text', view.text));
+  } else if (view.text !== '') {
+    const text = element('span', 'cell-text', view.text);
+    text.title = view.title ?? '';
+    nodes.push(text);
+  }
   return nodes;
 }
 

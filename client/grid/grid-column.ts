@@ -19,6 +19,8 @@ export interface CellView {
    * understood. waiting: typed, and the server has not answered yet. prompt: an invitation to type.
    */
   readonly tone?: 'plain' | 'absent' | 'quiet' | 'raw' | 'waiting' | 'prompt';
+  /** The full name where the text is a short one; shown on hover. */
+  readonly title?: string;
   /** A CSS background for a small square in front of the text. */
   readonly swatch?: string;
   /** Path of the figure shown, which a click opens. */

@@ -118,6 +118,8 @@ export function rangeSelection<Row extends SheetRow>(
     if (cell !== null) extendTo(cell);
   });
   window.addEventListener('mouseup', () => {
+    // A cell half under the pinned columns comes out before its editor opens.
+    if (dragging === 'cells' && range !== null && isSingle(rectangleOf(range))) view.reveal(range.anchor);
     dragging = null;
   });
   host.addEventListener('focusin', (event) => {

@@ -8,6 +8,7 @@ import { type Copy, layBlock } from './fill.ts';
 import { fillHandle } from './fill-handle.ts';
 import { type CellEdit, isEditable, type SheetColumn, type SheetRow } from './grid-column.ts';
 import { gridTheme } from './grid-theme.ts';
+import { headerTitles } from './header-titles.ts';
 import { type CellAt, type Rectangle, rectangleOf, singleCell } from './range-model.ts';
 import { rangeSelection } from './range-selection.ts';
 import { type RowCommand, sheetKeys } from './sheet-keys.ts';
@@ -45,6 +46,8 @@ export interface Sheet<Row extends SheetRow> {
   /** Keys of the rows the range touches. */
   selectedKeys(): string[];
   showColumns(columnIds: readonly string[], visible: boolean): void;
+  /** Forgets range and scroll, for rows that have nothing to do with the ones before. */
+  reset(): void;
   /** Puts scroll and focus back after the host was out of the document. */
   resume(): void;
 }
@@ -110,6 +113,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     const column = view.columnAt(cell.column);
     if (column !== undefined) api.startEditingCell({ rowIndex: cell.row, colKey: column.id });
   });
+  headerTitles(host, columns);
   clipboardEvents(host, view, selection, { paste, clear });
   host.addEventListener('click', (event) => {
     const figure = event.target instanceof Element ? event.target.closest<HTMLElement>('.figure') : null;
@@ -248,6 +252,11 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     },
     selectedKeys,
     showColumns: (ids, visible) => api.setColumnsVisible([...ids], visible),
+    reset() {
+      selection.set(null);
+      api.clearFocusedCell();
+      if (rows.length > 0) api.ensureIndexVisible(0, 'top');
+    },
     resume() {
       const range = selection.get();
       if (range !== null) view.reveal(range.anchor);

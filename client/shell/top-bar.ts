@@ -28,7 +28,7 @@ export function renderTopBar(state: AppState): TemplateResult {
       ${renderProjectMenu(state)}
       ${project === null ? nothing : renderChips(project.settings.units, project.settings.currency)}
       <span class="spacer"></span>
-      <span class="saving" role="status">${state.pending > 0 ? 'Saving…' : ''}</span>
+      <span class="saving">${state.pending > 0 ? 'Saving…' : ''}</span>
       ${project === null ? nothing : renderEditing(state, project)}
       <button
         class="button plain icon mode"

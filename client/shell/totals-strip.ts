@@ -5,7 +5,7 @@ import { formatCount } from '../../server/planning/display/format-count.ts';
 import { formatMetres } from '../../server/planning/display/format-metres.ts';
 import { formatMoney } from '../../server/planning/display/format-money.ts';
 import { formatVolume } from '../../server/planning/display/format-volume.ts';
-import { actions } from '../state/store.ts';
+import { figureButton } from '../panels/figure-button.ts';
 
 /** The project in six numbers; each opens its working. */
 export function renderTotals(project: ProjectState): TemplateResult {
@@ -37,6 +37,6 @@ function total(
 ): TemplateResult {
   return html`<div class="total ${extra}" title=${hint}>
     <dt>${name}</dt>
-    <dd><button class="figure" data-at=${at} @click=${() => void actions.openWorking(at)}>${text}</button></dd>
+    <dd>${figureButton(at, text)}</dd>
   </div>`;
 }

@@ -6,9 +6,15 @@ import { inTurn } from './in-turn.ts';
 import { fetchProject, openProject, projectPath } from './project-actions.ts';
 import { refreshWorking } from './working-actions.ts';
 
-/** Sends one edit. Null when it was refused; the notice then says why and keeps what was typed. */
-export function change(changes: readonly Change[], label?: string): Promise<ChangeAnswer | null> {
-  const projectId = getState().project?.id;
+/**
+ * Sends one edit to a project, the open one unless said. Null when it was refused; the notice then says why and keeps
+ * what was typed.
+ */
+export function change(
+  changes: readonly Change[],
+  label?: string,
+  projectId: string | undefined = getState().project?.id,
+): Promise<ChangeAnswer | null> {
   if (projectId === undefined || changes.length === 0) return Promise.resolve(null);
   const again = label === undefined ? { projectId, changes } : { projectId, changes, label };
   return edit(projectId, 'changes', label === undefined ? { changes } : { changes, label }, again);
@@ -52,7 +58,10 @@ function edit(
 ): Promise<ChangeAnswer | null> {
   return inTurn(async () => {
     const project = getState().project;
-    if (project === null || project.id !== projectId) return null;
+    if (project === null || project.id !== projectId) {
+      keepForOtherProject(again);
+      return null;
+    }
     try {
       const answer = await request<ChangeAnswer>('POST', projectPath(projectId, route), {
         revision: project.revision,
@@ -78,6 +87,18 @@ function take(answer: ChangeAnswer): void {
     ),
   });
   void refreshWorking();
+}
+
+function keepForOtherProject(again: Notice['again']): void {
+  if (again === undefined) return;
+  setState({
+    notice: {
+      kind: 'stale',
+      text: 'Your last entry belongs to a project that is no longer open.',
+      wayOut: 'Apply again opens that project and makes the entry there.',
+      again,
+    },
+  });
 }
 
 /** Keeps what was typed: in the notice, together with earlier edits that are still waiting there. */

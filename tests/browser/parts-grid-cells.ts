@@ -44,7 +44,7 @@ export function partsGrid(page: Page): PartsGrid {
           .toSorted((a, b) => Number(a.getAttribute('row-index')) - Number(b.getAttribute('row-index')))
           .map((row) => row.querySelector<HTMLElement>('[col-id="name"]')?.textContent.trim() ?? ''),
       ),
-    total: async (at) => (await page.locator(`.totals [data-at="${at}"]`).textContent()) ?? '',
+    total: async (at) => (await page.locator(`.totals [data-figure="${at}"]`).textContent()) ?? '',
     settled,
   };
 }

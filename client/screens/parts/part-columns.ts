@@ -239,7 +239,8 @@ function quantityView(row: PartSheetRow): CellView {
 
 function productView(row: PartSheetRow, id: string): CellView {
   if (id === '') return { text: '' };
-  return { text: row.book.products.get(id)?.shortName ?? id };
+  const product = row.book.products.get(id);
+  return product === undefined ? { text: id, tone: 'raw' } : { text: product.shortName, title: product.name };
 }
 
 function edgeView(row: PartSheetRow, id: string): CellView {
@@ -249,7 +250,7 @@ function edgeView(row: PartSheetRow, id: string): CellView {
   const product = row.book.products.get(id);
   return product === undefined
     ? { text: id, tone: 'raw' }
-    : { text: product.shortName, swatch: productSwatch(product) };
+    : { text: product.shortName, title: product.name, swatch: productSwatch(product) };
 }
 
 function recipeView(row: PartSheetRow, id: string): CellView {

@@ -66,7 +66,7 @@ export function createPartsSheet(): PartsSheet {
     if (made.includes(blankKey)) blankKey = keys.newKey();
     const sent = Promise.all(unsettled).then(() => {
       const changes = writes.map((one): Change => changeFor(one, project, kind));
-      return actions.change(changes, labelFor(kind, cells));
+      return actions.change(changes, labelFor(kind, cells), project.id);
     });
     for (const key of made) coming.set(key, sent);
     draw();
@@ -105,7 +105,10 @@ export function createPartsSheet(): PartsSheet {
       book = partBook(project, catalogue);
       sheet.redrawHeaders();
     }
-    if (seen?.project?.id !== project.id) lines = new Map();
+    if (seen?.project?.id !== project.id) {
+      lines = new Map();
+      if (seen !== null) sheet.reset();
+    }
     seen = { project, rows: project.rows.recipes, settings: project.settings, catalogue };
     const parts = partLines(project, book, keys.keyOf, waiting, lines);
     const drawn = new Set(parts.map(({ key }) => key));

@@ -20,11 +20,19 @@ export function renderPartsScreen(state: AppState): TemplateResult {
     <section class="parts-screen" aria-labelledby="parts-title">
       <div class="parts-work">
         ${toolbar(sheet, state)}
+        ${state.project.rows.parts.length === 0 ? emptyHint() : nothing}
         <div class="parts-grid" ${ref((slot) => slot !== undefined && settle(slot, host))}></div>
       </div>
       ${panel === nothing ? nothing : html`<aside class="parts-panel" aria-label="Selected part">${panel}</aside>`}
     </section>
   `;
+}
+
+function emptyHint(): TemplateResult {
+  return html`<p class="parts-hint">
+    Type the first part in the line below, or paste a table from a spreadsheet: part, section, quantity, length, width,
+    material. Lengths are read as people write them: <code>600</code>, <code>60 cm</code>, <code>23 5/8"</code>.
+  </p>`;
 }
 
 /** Puts the grid's long-lived element where this drawing of the screen has room for it. */
