@@ -1,5 +1,5 @@
 import { createHash, randomBytes, scryptSync, timingSafeEqual } from 'node:crypto';
-import type { Request, RequestHandler } from 'express';
+import type { Request, RequestHandler, Response } from 'express';
 import { z } from 'zod';
 import { HttpRefusal } from './http-refusal.ts';
 import { type Route, route } from './route.ts';
@@ -22,14 +22,18 @@ export interface Access {
   readonly routes: readonly Route[];
 }
 
-const LOGIN_PAGE = `<!doctype html>
+function loginPage(message: string): string {
+  return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">
-<title>Plywright</title></head>
-<body><main><h1>Plywright</h1>
+<title>Plywright</title>
+<style>:root { color-scheme: light dark } body { font: 1rem system-ui; display: grid; place-items: center; min-height: 90vh }
+form { display: grid; gap: .75rem } label { display: grid; gap: .25rem } input, button { font: inherit; padding: .5rem }</style></head>
+<body><main><h1>Plywright</h1><p role="alert">${message}</p>
 <form method="post" action="/login"><label>Passphrase
 <input type="password" name="passphrase" autocomplete="current-password" required autofocus></label>
 <button>Open</button></form></main></body></html>
 `;
+}
 
 export function openAccess(passphrase: string, now: () => Date): Access {
   const salt = randomBytes(16);
@@ -94,7 +98,7 @@ export function accessRoutes(open: (address: string, passphrase: string) => stri
       answer: z.string(),
       answerType: 'text/html',
       handle(_input, _context, response) {
-        response.type('html').send(LOGIN_PAGE);
+        response.type('html').send(loginPage(''));
       },
     }),
     route({
@@ -108,12 +112,31 @@ export function accessRoutes(open: (address: string, passphrase: string) => stri
       answer: null,
       refusals: ['not-allowed'],
       handle({ body }, _context, response) {
-        const token = open(response.req.socket.remoteAddress ?? '', body.passphrase);
+        const token = tryToOpen(open, body.passphrase, response);
+        if (token === null) return;
         response.cookie(COOKIE, token, { httpOnly: true, sameSite: 'strict', path: '/', maxAge: SESSION_MS });
         response.redirect(303, '/');
       },
     }),
   ];
+}
+
+/** The token; or null when the passphrase is wrong and a browser has been shown the page again. */
+function tryToOpen(
+  open: (address: string, passphrase: string) => string,
+  passphrase: string,
+  response: Response,
+): string | null {
+  try {
+    return open(response.req.socket.remoteAddress ?? '', passphrase);
+  } catch (error) {
+    if (!(error instanceof HttpRefusal) || response.req.accepts(['json', 'html']) !== 'html') throw error;
+    response
+      .status(error.status ?? 401)
+      .type('html')
+      .send(loginPage(`${error.message} ${error.wayOut}`));
+    return null;
+  }
 }
 
 function cookieOf(request: Request): string | null {

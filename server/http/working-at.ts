@@ -4,13 +4,14 @@ import { isFigure } from './strip-workings.ts';
 
 /**
  * The figure at a path such as `parts/12/cutLengthMm`: names of fields, and ids where a field is a list. A step may
- * be percent-encoded. Undefined when there is no figure at the path.
+ * be percent-encoded, and a plus in it may have become a space, as it does in an address that was not encoded.
+ * Undefined when there is no figure at the path.
  */
 export function workingAt(plan: Plan, path: string): Figure | undefined {
   let place: unknown = plan;
   for (const step of path.split('/')) {
     if (isFigure(place)) return undefined;
-    place = inside(place, step) ?? inside(place, decoded(step));
+    place = inside(place, step) ?? inside(place, decoded(step)) ?? inside(place, step.replaceAll(' ', '+'));
   }
   return isFigure(place) ? place : undefined;
 }

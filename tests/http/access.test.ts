@@ -63,6 +63,14 @@ describe('with a passphrase set', () => {
     expect((await login(passphrase)).status).toBe(303);
   });
 
+  it('a wrong one typed into the page brings the page back with a word about it', async () => {
+    const { login } = locked();
+    const answer = await login('x').set('Accept', 'text/html,application/xhtml+xml,*/*;q=0.8');
+    expect([answer.status, answer.headers['content-type']]).toEqual([401, 'text/html; charset=utf-8']);
+    expect(answer.text).toContain('That is not the passphrase. Try again.');
+    expect(answer.text).toContain('type="password"');
+  });
+
   it('a request without the field is refused as malformed', async () => {
     const { express } = locked();
     const answer = await request(express).post('/login').type('form').send({ word: 'x' });

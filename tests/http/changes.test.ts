@@ -76,6 +76,19 @@ describe('a change of many rows', () => {
     );
   });
 
+  it('sent by several at the same time is taken from one and refused to the others', async () => {
+    const { state, post, read } = await opened();
+    const id = state.rows.parts[0]?.id;
+    const answers = await Promise.all(
+      ['410', '420', '430', '440'].map((width) =>
+        post(1, { op: 'update', table: 'parts', id, values: { width } }),
+      ),
+    );
+    expect(answers.map((answer) => answer.status).toSorted()).toEqual([200, 409, 409, 409]);
+    const winner = answers.find((answer) => answer.status === 200)?.body as ChangeAnswer;
+    expect((await read()).rows.parts[0]).toEqual(winner.changed.parts?.[0]);
+  });
+
   it('names every value it cannot take, and takes none of the others', async () => {
     const { app, state, post, read } = await opened();
     const [step] = state.rows.steps;
@@ -199,8 +212,8 @@ describe('a change of many rows', () => {
           length: `${300 + (index % 500)}`,
           width: `${200 + (index % 300)} mm`,
           materialId: 'birch-ply-18',
-          grain: index % 2 === 0 ? 'along' : 'free',
-          edgeFront: 'bare',
+          edgeFront: 'birch-veneer-22',
+          showRecipeId: state.rows.recipes[0]?.id ?? '',
         },
       }),
     );

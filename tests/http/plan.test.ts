@@ -47,6 +47,22 @@ describe('the plan', () => {
     }
   });
 
+  it('opens a strip over a corner, whose plus sign an address may turn into a space', async () => {
+    const app = openApp();
+    const { id, rows } = await app.importSmall();
+    const part = rows.parts[0]?.id;
+    await app.send('patch', `/api/projects/${id}/parts/${part}`, {
+      revision: 1,
+      edgeLeft: 'birch-veneer-22',
+    });
+    const at = `parts/${part}/strips/left+front/stripMm`;
+    const path = `/api/projects/${id}/working?at=`;
+    const encoded = (await app.send('get', path + encodeURIComponent(at))).body as { figure: Figure };
+    // 1200 and 400 mm, less the radius of 30 mm where they meet, plus its quarter circle, plus 25 mm at both ends.
+    expect(encoded.figure.value).toBeCloseTo(1200 + 400 - 2 * 30 + (Math.PI * 30) / 2 + 2 * 25, 6);
+    expect((await app.send('get', path + at)).body.figure).toEqual(encoded.figure);
+  });
+
   it('links the inputs of its workings to figures that are there', async () => {
     const app = openApp();
     const { projects } = (await app.send('get', '/api/projects')).body as { projects: { id: string }[] };
