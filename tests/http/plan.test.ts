@@ -54,6 +54,7 @@ describe('the plan', () => {
     await app.send('patch', `/api/projects/${id}/parts/${part}`, {
       revision: 1,
       edgeLeft: 'birch-veneer-22',
+      radiusFrontRight: '',
     });
     const at = `parts/${part}/strips/left+front/stripMm`;
     const path = `/api/projects/${id}/working?at=`;
