@@ -30,7 +30,7 @@ export function answerEdit(
       .transaction((): [AppliedChange, PlannedProject] => [edit(projectId), plans.current(projectId)])
       .immediate();
     if (applied.revision !== before?.project.revision)
-      response.on('finish', () => events.tellRevision(projectId, applied.revision));
+      response.on('close', () => events.tellRevision(projectId, applied.revision));
     return {
       ...applied,
       settings: after.project.settings,

@@ -174,14 +174,14 @@ export const catalogueRoutes: readonly Route[] = [
 function save(context: AppContext, response: Response, given: unknown): Product {
   const wellFormed = parseRequest(productSchema, given, 'bad-request');
   saveProduct(context.db, wellFormed);
-  response.on('finish', context.events.tellCatalogue);
+  response.on('close', context.events.tellCatalogue);
   return productWith(context, wellFormed.id);
 }
 
 function keep(context: AppContext, response: Response, given: unknown): Supplier {
   const wellFormed = parseRequest(supplierSchema, given, 'bad-request');
   saveSupplier(context.db, wellFormed);
-  response.on('finish', context.events.tellCatalogue);
+  response.on('close', context.events.tellCatalogue);
   return wellFormed;
 }
 

@@ -139,7 +139,7 @@ function create(context: AppContext, response: Response, project: () => NewProje
     plans.forgetUncommitted();
     throw error;
   } finally {
-    if (catalogueRevision(db) !== catalogueBefore) response.on('finish', events.tellCatalogue);
+    if (catalogueRevision(db) !== catalogueBefore) response.on('close', events.tellCatalogue);
   }
 }
 
