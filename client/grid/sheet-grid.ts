@@ -4,21 +4,19 @@ import { createGrid, type GridApi } from 'ag-grid-community';
 import { cellNote } from './cell-note.ts';
 import { clipboardEvents } from './clipboard-events.ts';
 import { columnDefinitions } from './column-definitions.ts';
-import { type Copy, layBlock } from './fill.ts';
 import { fillHandle } from './fill-handle.ts';
+import { fitColumns } from './fit-columns.ts';
 import { type CellEdit, isEditable, type SheetColumn, type SheetRow } from './grid-column.ts';
 import { gridTheme } from './grid-theme.ts';
 import { headerTitles } from './header-titles.ts';
-import { type CellAt, type Rectangle, rectangleOf, singleCell } from './range-model.ts';
+import { inNextFrame } from './in-next-frame.ts';
+import { neighbourCell, nextTypedCell } from './next-cell.ts';
+import { type CellAt, rectangleOf, singleCell } from './range-model.ts';
 import { rangeSelection } from './range-selection.ts';
+import { type EditKind, sheetEdits } from './sheet-edits.ts';
 import { type RowCommand, sheetKeys } from './sheet-keys.ts';
 import { sheetView } from './sheet-view.ts';
 import { touchEdit } from './touch-edit.ts';
-
-/** As in the style sheets: a phone, or a window as narrow as one. */
-const NARROW_WINDOW = '(width < 48rem)';
-
-export type EditKind = 'type' | 'paste' | 'fill' | 'clear' | 'cut';
 
 export interface SheetOptions<Row extends SheetRow> {
   readonly host: HTMLElement;
@@ -48,7 +46,7 @@ export interface Sheet<Row extends SheetRow> {
   showColumns(columnIds: readonly string[], visible: boolean): void;
   /** Forgets range and scroll, for rows that have nothing to do with the ones before. */
   reset(): void;
-  /** Puts scroll and focus back after the host was out of the document. */
+  /** Puts scroll and marks back after the host was out of the document. */
   resume(): void;
 }
 
@@ -71,7 +69,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     tabToNextCell: ({ nextCellPosition, previousCellPosition: from, backwards }) => {
       if (from.rowPinned != null) return nextCellPosition ?? false;
       const at = { row: from.rowIndex, column: view.columnIndexOf(from.column.getColId()) };
-      const next = nextTypedCell(at, backwards ? -1 : 1);
+      const next = typedAfter(at, backwards ? -1 : 1);
       const column = next === null ? null : api.getColumn(view.columnAt(next.column)?.id ?? '');
       return next === null || column === null ? false : { rowIndex: next.row, rowPinned: null, column };
     },
@@ -82,30 +80,30 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     suppressNoRowsOverlay: true,
     popupParent: document.body,
     onCellEditRequest: ({ data, column, newValue }) => {
-      if (typeof newValue === 'string')
-        options.write([{ key: data.key, columnId: column.getColId(), text: newValue }], 'type');
+      if (typeof newValue !== 'string') return;
+      options.write([{ key: data.key, columnId: column.getColId(), text: newValue }], 'type');
     },
     onViewportChanged: () => repaint(),
     onModelUpdated: () => repaint(),
-    onVirtualColumnsChanged: () => repaint(),
     onDisplayedColumnsChanged: () => repaint(),
   });
   api.setGridAriaProperty('label', options.label);
 
   const view = sheetView(host, api, columns, () => rows);
-  fillHandle(host, view, () => selection, fill);
+  const edits = sheetEdits(view, () => selection, options.newKey, options.write);
+  fillHandle(host, view, () => selection, edits.fill);
   const selection = rangeSelection(host, view, (range) => {
     const row = range === null ? undefined : view.rowAt(range.anchor.row);
     options.focused(row === undefined || row.isBlank ? null : row.key);
   });
+  const note = cellNote(host);
   repaint = inNextFrame(() => {
     selection.paint();
     note.refresh();
   });
-  const note = cellNote(host);
   sheetKeys(host, view, selection, {
-    clear: (range) => clear(range, false),
-    fill,
+    clear: (range) => edits.clear(range, false),
+    fill: edits.fill,
     rows: (command) => options.rows(command, selectedKeys()),
     openFigure: options.openFigure,
   });
@@ -114,92 +112,18 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     if (column !== undefined) api.startEditingCell({ rowIndex: cell.row, colKey: column.id });
   });
   headerTitles(host, columns);
-  clipboardEvents(host, view, selection, { paste, clear });
+  clipboardEvents(host, view, selection, edits);
+  fitColumns(api, columns);
   host.addEventListener('click', (event) => {
     const figure = event.target instanceof Element ? event.target.closest<HTMLElement>('.figure') : null;
     if (figure?.dataset.at !== undefined && !event.shiftKey) options.openFigure(figure.dataset.at);
   });
 
-  const narrow = window.matchMedia(NARROW_WINDOW);
-  const fitWindow = (): void => {
-    const special = columns.filter((column) => column.narrow !== undefined);
-    const hidden = special.filter((column) => column.narrow === 'hidden').map(({ id }) => id);
-    api.setColumnsVisible(hidden, !narrow.matches);
-    api.setColumnWidths(
-      special.map(({ id, width, narrow: there }) => ({
-        key: id,
-        newWidth: narrow.matches && typeof there === 'number' ? there : width,
-      })),
-    );
-  };
-  narrow.addEventListener('change', fitWindow);
-  fitWindow();
-
-  function write(cells: readonly { readonly to: CellAt; readonly text: string }[], kind: EditKind): void {
-    const grown = new Map<number, string>();
-    const edits = cells.flatMap(({ to, text }): CellEdit[] => {
-      const column = view.columnAt(to.column);
-      if (column === undefined || !isEditable(column)) return [];
-      const key = view.rowAt(to.row)?.key ?? grown.get(to.row) ?? options.newKey();
-      if (to.row >= rows.length) grown.set(to.row, key);
-      return [{ key, columnId: column.id, text }];
+  function typedAfter(from: CellAt, step: 1 | -1): CellAt | null {
+    return nextTypedCell(from, step, view.size(), (index) => {
+      const column = view.columnAt(index);
+      return column !== undefined && isEditable(column);
     });
-    if (edits.length > 0) options.write(edits, kind);
-  }
-
-  function paste(block: readonly (readonly string[])[], range: Rectangle): void {
-    const cells = layBlock(block, range);
-    write(cells, 'paste');
-    const last = cells.at(-1)?.to;
-    if (last !== undefined)
-      selection.set({
-        anchor: { row: range.top, column: range.left },
-        head: { row: last.row, column: Math.min(last.column, view.size().columns - 1) },
-      });
-  }
-
-  function fill(copies: readonly Copy[]): void {
-    const texts = copies.flatMap(({ from, to }) => {
-      const row = view.rowAt(from.row);
-      const column = view.columnAt(from.column);
-      return row === undefined || column === undefined || view.rowAt(to.row)?.isBlank
-        ? []
-        : [{ to, text: column.raw(row) }];
-    });
-    write(texts, 'fill');
-  }
-
-  function clear(range: Rectangle, cut: boolean): void {
-    const cells: { to: CellAt; text: string }[] = [];
-    for (let row = range.top; row <= range.bottom; row += 1)
-      for (let column = range.left; column <= range.right; column += 1)
-        if (view.rowAt(row)?.isBlank !== true)
-          cells.push({ to: { row, column }, text: view.columnAt(column)?.cleared ?? '' });
-    write(cells, cut ? 'cut' : 'clear');
-  }
-
-  function selectedKeys(): string[] {
-    const range = selection.get();
-    if (range === null) return [];
-    const { top, bottom } = rectangleOf(range);
-    return rows.slice(top, bottom + 1).flatMap((row) => (row.isBlank ? [] : [row.key]));
-  }
-
-  /** Tab passes over computed cells, so that a row is typed in one go; at its end it goes on to the next row. */
-  function nextTypedCell(from: CellAt, step: 1 | -1): CellAt | null {
-    const size = view.size();
-    let { row, column } = from;
-    while (row >= 0 && row < size.rows) {
-      column += step;
-      if (column < 0 || column >= size.columns) {
-        row += step;
-        column = step === 1 ? -1 : size.columns;
-        continue;
-      }
-      const found = view.columnAt(column);
-      if (found !== undefined && isEditable(found)) return { row, column };
-    }
-    return null;
   }
 
   /** Takes the entry and goes where the key points, without opening an editor there. */
@@ -209,20 +133,18 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     event.preventDefault();
     event.stopPropagation();
     api.stopEditing();
-    const { row, column } = range.anchor;
-    const size = view.size();
     const next =
       event.key === 'Tab'
-        ? nextTypedCell(range.anchor, event.shiftKey ? -1 : 1)
-        : neighbour(event.key, { row, column });
-    if (
-      next !== null &&
-      next.row >= 0 &&
-      next.column >= 0 &&
-      next.row < size.rows &&
-      next.column < size.columns
-    )
-      view.focus(next);
+        ? typedAfter(range.anchor, event.shiftKey ? -1 : 1)
+        : neighbourCell(event.key, range.anchor, view.size());
+    if (next !== null) view.focus(next);
+  }
+
+  function selectedKeys(): string[] {
+    const range = selection.get();
+    if (range === null) return [];
+    const { top, bottom } = rectangleOf(range);
+    return rows.slice(top, bottom + 1).flatMap((row) => (row.isBlank ? [] : [row.key]));
   }
 
   return {
@@ -262,32 +184,5 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
       if (range !== null) view.reveal(range.anchor);
       repaint();
     },
-  };
-}
-
-function neighbour(key: string, { row, column }: CellAt): CellAt | null {
-  switch (key) {
-    case 'ArrowUp':
-      return { row: row - 1, column };
-    case 'ArrowDown':
-      return { row: row + 1, column };
-    case 'ArrowLeft':
-      return { row, column: column - 1 };
-    case 'ArrowRight':
-      return { row, column: column + 1 };
-    default:
-      return null;
-  }
-}
-
-function inNextFrame(work: () => void): () => void {
-  let waiting = false;
-  return () => {
-    if (waiting) return;
-    waiting = true;
-    requestAnimationFrame(() => {
-      waiting = false;
-      work();
-    });
   };
 }

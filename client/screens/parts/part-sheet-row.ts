@@ -5,6 +5,9 @@ import type { Problem, Severity } from '../../../server/planning/problem.ts';
 import type { SheetRow } from '../../grid/grid-column.ts';
 import type { PartBook } from './part-book.ts';
 
+/** A part's fields, as changes and problems name them. */
+export type PartField = Exclude<keyof PartRow, 'id' | 'position'>;
+
 /** The problem that matters most first. */
 const RANK: Record<Severity, number> = { error: 0, warning: 1, note: 2 };
 

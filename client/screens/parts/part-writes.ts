@@ -1,7 +1,8 @@
 import type { CellEdit, Choice } from '../../grid/grid-column.ts';
 import { matchChoice } from '../../grid/match-choice.ts';
 import { HIDDEN_EDGE, type PartBook } from './part-book.ts';
-import { GRAIN_CHOICES, type PartField, SHAPE_CHOICES } from './part-columns.ts';
+import { GRAIN_CHOICES, SHAPE_CHOICES } from './part-choices.ts';
+import type { PartField } from './part-sheet-row.ts';
 
 export interface PartWrite {
   readonly key: string;

@@ -12,7 +12,7 @@ let sheet: PartsSheet | null = null;
 /** The part list: what is typed, with the figures that come of it beside it. */
 export function renderPartsScreen(state: AppState): TemplateResult {
   if (state.project === null || state.catalogue === null) return html``;
-  sheet ??= createPartsSheet();
+  sheet ??= createPartsSheet(state.project, state.catalogue);
   const { host } = sheet;
   sheet.showCorners(viewState.cornersShown(state));
   const panel = viewState.panelOpen() ? optionalPanel('part-panel', state) : nothing;

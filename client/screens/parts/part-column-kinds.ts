@@ -1,0 +1,107 @@
+import type { PartPlanView } from '../../../server/http/contract.ts';
+import type { PlanTotals } from '../../../server/planning/plan-output.ts';
+import type { CellView, Choice, SheetColumn } from '../../grid/grid-column.ts';
+import { cellLength } from './cell-length.ts';
+import { figureView, rawText, typedView } from './part-cell-views.ts';
+import type { PartField, PartSheetRow } from './part-sheet-row.ts';
+
+/** The kinds of column a part list has: text, length, one of a list, computed. */
+
+export type PartColumn = SheetColumn<PartSheetRow>;
+
+export function text(
+  field: PartField,
+  header: PartColumn['header'],
+  describe: string,
+  width: number,
+): PartColumn {
+  return {
+    id: field,
+    header,
+    describe,
+    width,
+    kind: 'typed',
+    raw: (row) => rawText(row, field),
+    view: (row) => typedView(row, field, rawText(row, field)),
+  };
+}
+
+/** Lengths show in the project's unit; an expression or a text that is not understood is edited and shown as typed. */
+export function length(
+  field: PartField,
+  header: PartColumn['header'],
+  describe: string,
+  width: number,
+  mm: (plan: PartPlanView) => number | null,
+): PartColumn {
+  const shown = (row: PartSheetRow): string | null => {
+    // An empty or unreadable radius counts as square in the plan, but is not a zero that was typed.
+    const understood = rawText(row, field) !== '' && row.problems.get(field)?.severity !== 'error';
+    const value = row.plan === null || !understood ? null : mm(row.plan);
+    return value === null ? null : cellLength(value, row.book.settings);
+  };
+  const asTyped = (row: PartSheetRow): string => {
+    const raw = rawText(row, field);
+    const nice = shown(row);
+    // A rounded reading is no substitute for what was typed.
+    return nice === null || raw.startsWith('=') || nice.startsWith('≈') ? raw : nice;
+  };
+  return {
+    ...text(field, header, describe, width),
+    numeric: true,
+    editText: asTyped,
+    copyText: asTyped,
+    view: (row) => {
+      const nice = row.waiting[field] === undefined ? shown(row) : null;
+      if (nice !== null) return typedView(row, field, nice);
+      const view = typedView(row, field, rawText(row, field));
+      return view.severity === 'error' && view.tone === undefined ? { ...view, tone: 'raw' } : view;
+    },
+  };
+}
+
+export function choice(
+  field: PartField,
+  header: PartColumn['header'],
+  describe: string,
+  width: number,
+  choices: () => readonly Choice[],
+  view: (row: PartSheetRow, value: string) => CellView,
+  extra: Pick<PartColumn, 'group' | 'cleared'>,
+): PartColumn {
+  return {
+    ...text(field, header, describe, width),
+    ...extra,
+    choices,
+    view: (row) => typedView(row, field, '', view(row, rawText(row, field))),
+  };
+}
+
+export function computed(
+  field: 'cutLengthMm' | 'cutWidthMm' | 'totalBandedM' | 'totalFinishM2',
+  header: PartColumn['header'],
+  describe: string,
+  width: number,
+  format: (value: number, row: PartSheetRow) => string,
+  total?: keyof PlanTotals,
+): PartColumn {
+  return {
+    id: field,
+    header,
+    describe,
+    group: 'Worked out',
+    width,
+    numeric: true,
+    kind: 'computed',
+    raw: (row) => (row.plan?.[field] == null ? '' : format(row.plan[field], row)),
+    view: (row) => {
+      if (row.totals !== null)
+        return total === undefined
+          ? { text: '' }
+          : figureView(`totals/${total}`, row.totals[total], row, format);
+      return row.plan === null
+        ? { text: '' }
+        : figureView(`parts/${row.plan.id}/${field}`, row.plan[field], row, format);
+    },
+  };
+}
