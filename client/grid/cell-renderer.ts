@@ -66,7 +66,7 @@ function parts(view: CellView): Node[] {
     button.type = 'button';
     button.className = 'figure';
     button.tabIndex = -1;
-    button.dataset.at = view.figureAt;
+    button.dataset.figure = view.figureAt;
     button.textContent = view.text;
     nodes.push(button);
   } else if (view.text !== '') {

@@ -116,7 +116,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
   fitColumns(api, columns);
   host.addEventListener('click', (event) => {
     const figure = event.target instanceof Element ? event.target.closest<HTMLElement>('.figure') : null;
-    if (figure?.dataset.at !== undefined && !event.shiftKey) options.openFigure(figure.dataset.at);
+    if (figure?.dataset.figure !== undefined && !event.shiftKey) options.openFigure(figure.dataset.figure);
   });
 
   function typedAfter(from: CellAt, step: 1 | -1): CellAt | null {

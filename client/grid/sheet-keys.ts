@@ -77,7 +77,7 @@ export function sheetKeys<Row extends SheetRow>(
     if (control || event.altKey) return false;
     if (key === 'delete' || key === 'backspace') return did(target.clear(rectangleOf(range)));
     if (key === 'enter' || key === ' ') {
-      const figure = document.activeElement?.querySelector<HTMLElement>('.figure')?.dataset.at;
+      const figure = document.activeElement?.querySelector<HTMLElement>('.figure')?.dataset.figure;
       if (figure !== undefined) return did(target.openFigure(figure));
     }
     return false;

@@ -2,15 +2,44 @@
 export interface ProjectEvents {
   readonly onRevision: (revision: number) => void;
   readonly onCatalogue: () => void;
+  /** The window is looked at again; what the stream said meanwhile, except for the revision, was missed. */
+  readonly onReturn: () => void;
 }
 
-/** Listens to one project's server-sent events until the returned function is called. The browser reconnects by itself. */
+/**
+ * Listens to one project's server-sent events until the returned function is called. The browser reconnects by
+ * itself, and the server begins each stream with the revision now current. A window nobody looks at lets its stream
+ * go, because a browser keeps only six connections to one server.
+ */
 export function listenToProject(projectId: string, events: ProjectEvents): () => void {
+  let source: EventSource | null = null;
+  let wasHidden = false;
+
+  function listen(): void {
+    if (document.hidden) {
+      source?.close();
+      source = null;
+    } else if (source === null) {
+      source = open(projectId, events);
+      if (wasHidden) events.onReturn();
+    }
+    wasHidden = document.hidden;
+  }
+
+  document.addEventListener('visibilitychange', listen);
+  listen();
+  return () => {
+    document.removeEventListener('visibilitychange', listen);
+    source?.close();
+  };
+}
+
+function open(projectId: string, { onRevision, onCatalogue }: ProjectEvents): EventSource {
   const source = new EventSource(`/api/projects/${encodeURIComponent(projectId)}/events`);
   source.addEventListener('revision', (event) => {
-    const revision = (JSON.parse((event as MessageEvent<string>).data) as { revision?: unknown }).revision;
-    if (typeof revision === 'number') events.onRevision(revision);
+    const { revision } = JSON.parse((event as MessageEvent<string>).data) as { revision?: unknown };
+    if (typeof revision === 'number') onRevision(revision);
   });
-  source.addEventListener('catalogue', () => events.onCatalogue());
-  return () => source.close();
+  source.addEventListener('catalogue', onCatalogue);
+  return source;
 }

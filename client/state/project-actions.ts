@@ -111,6 +111,7 @@ function listen(id: string): void {
         const project = getState().project;
         if (project?.id === id && revision > project.revision) await fetchProject(id);
       }).catch(() => undefined),
+    onReturn: () => void reloadCatalogue(),
     onCatalogue: () => {
       void reloadCatalogue();
       void inTurn(() => fetchProject(id)).catch(() => undefined);

@@ -238,6 +238,33 @@ describe('two windows', () => {
   });
 });
 
+describe('an entry being typed', () => {
+  it('stays where it is when another window saves, and goes into its cell', async () => {
+    const { page, grid, id } = await open();
+    await grid.cell(1, 'width').click();
+    await page.keyboard.type('44');
+    await editElsewhere(id, { name: 'Gable' });
+    await page.waitForFunction(
+      () => document.querySelector('.ag-row[row-index="0"] [col-id="name"]')?.textContent === 'Gable',
+    );
+    await page.keyboard.type('5');
+    await page.keyboard.press('Enter');
+    await grid.settled();
+    expect([await grid.text(0, 'name'), await grid.text(1, 'width')]).toEqual(['Gable', '445']);
+    // The same row: the other window's value stands in its own cell.
+    await grid.cell(0, 'width').click();
+    await page.keyboard.type('33');
+    await editElsewhere(id, { length: '1700' });
+    await page.waitForFunction(
+      () => document.querySelector('.ag-row[row-index="0"] [col-id="length"]')?.textContent === '1700',
+    );
+    await page.keyboard.type('3');
+    await page.keyboard.press('Enter');
+    await grid.settled();
+    expect([await grid.text(0, 'length'), await grid.text(0, 'width')]).toEqual(['1700', '333']);
+  });
+});
+
 describe('projects', () => {
   it('are made, copied, opened and deleted after asking', async () => {
     const { page, grid } = await open();
