@@ -4,12 +4,12 @@ import type { JobPiece, JobStock, SheetJob } from './sheet-job.ts';
 import { LEAF, type SliceNode } from './slicing-tree.ts';
 
 /** Settings of the search, found by trial on public instances; ours, no source. */
-const MEAN_REMOVED = 5;
-const MOST_TOUCHED = 3;
-const HISTORY = 200;
+const MEAN_REMOVED = 12;
+const MOST_TOUCHED = 4;
+const HISTORY = 50;
 const ORDER_NOISE = 0.5;
 const BLINK = 0.02;
-const EMPTINESS_WEIGHT = 0.1;
+const EMPTINESS_WEIGHT = 0.3;
 
 /**
  * Searches for a cheaper set of sheets, step by step; the caller owns the time.
