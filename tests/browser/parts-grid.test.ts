@@ -66,6 +66,16 @@ describe('the part list', () => {
     // The left strip joins the front one and the right one stands alone: each grows by 100 mm.
     expect(tape(after)).toBeCloseTo(tape(before) + 0.2, 6);
 
+    // The buy list says the same: what is needed of the tape, as printed there.
+    const line = (project: typeof before): number =>
+      project.plan.buy.lines.find(({ id }) => id === 'birch-veneer-22')?.need ?? 0;
+    expect(line(after)).toBeCloseTo(line(before) + 0.2, 6);
+    await page.locator('.navigation a', { hasText: 'Buy' }).click();
+    const needed = page.locator('[data-figure="buy/lines/birch-veneer-22/need"]').first();
+    expect(await needed.textContent()).toBe(`${line(after).toFixed(2)} m`);
+    await page.locator('.navigation a', { hasText: 'Parts' }).click();
+    await page.waitForSelector('.ag-row[row-index="0"]');
+
     await page.reload();
     await page.waitForSelector('.ag-row[row-index="0"]');
     expect(await grid.text(1, 'width')).toBe('400');
@@ -369,6 +379,33 @@ describe('ranges of the part list', () => {
     await grid.settled();
     expect(await Promise.all([1, 2, 3].map((row) => grid.text(row, 'width')))).toEqual(['300', '300', '300']);
     expect(sent).toHaveLength(1);
+  });
+
+  it('go on past the edge of the window while the mouse is held there', async () => {
+    const rows = Array.from({ length: 60 }, (_, index) => ({
+      name: `Slat ${index + 1}`,
+      length: '600',
+      width: '40',
+    }));
+    const { page, grid } = await open({
+      format: 'plywright-project',
+      version: 1,
+      settings: { name: 'Slats', units: 'metric', currency: 'EUR' },
+      parts: rows,
+    });
+    const box = await grid.cell(3, 'name').boundingBox();
+    if (box === null) throw new Error('the cell is not drawn');
+    await page.mouse.move(box.x + 20, box.y + 10);
+    await page.mouse.down();
+    await page.mouse.move(box.x + 20, 895, { steps: 4 });
+    // 60 rows do not fit in 900 px, so row 45 can only be reached by scrolling.
+    await page.waitForSelector('.ag-row[row-index="45"] .in-range');
+    await page.mouse.up();
+    await page.keyboard.press('Control+c');
+    const copied = (await clipboard(page)).split(/\r?\n/);
+    expect(copied[0]).toBe('Slat 4');
+    expect(copied.length).toBeGreaterThan(42);
+    expect(copied.every((line) => /^Slat \d+$/.test(line))).toBe(true);
   });
 
   it('cover everything with Ctrl+A, whole rows by their number, and come out as text other programs read', async () => {
