@@ -41,7 +41,7 @@ export interface ImportChoices {
   readonly sizeOrder: 'length-width' | 'width-length';
   /** Unit of bare numbers in columns whose heading names none; null takes the project's. */
   readonly bareUnit: ImportUnit;
-  /** Banding for edges that are only ticked; empty leaves them seen but bare. */
+  /** Banding for edges that are ticked, or banded with what the catalogue lacks; empty leaves them bare or hidden. */
   readonly bandingId: string;
   /** Material for rows that name none; empty leaves them open. */
   readonly materialId: string;
@@ -208,14 +208,8 @@ function materialCell(
   thickness: { readonly text: string; readonly column: ColumnGuess | null },
   choices: ImportChoices,
 ): PreviewCell {
-  const offered = choices.products.filter(
-    (product) => !product.retired && (product.kind === 'sheet' || product.kind === 'board'),
-  );
-  const wanted = text.toLowerCase();
-  const exact = offered.find((product) =>
-    [product.id, product.shortName, product.name].some((name) => name.toLowerCase() === wanted),
-  );
-  if (wanted !== '' && exact !== undefined) return clear(exact.id);
+  const exact = productCalled(text, ['sheet', 'board'], choices.products);
+  if (exact !== undefined) return clear(exact.id);
   const said = [text, thickness.text].filter((part) => part !== '').join(', ');
   if (choices.materialId !== '') {
     return said === ''
@@ -270,20 +264,40 @@ function edgesListed(text: string): readonly EdgeName[] | null {
 
 function edgeCell(text: string, choices: ImportChoices): PreviewCell {
   const word = text.toLowerCase();
-  if (['', '0', 'no', 'n', '-', 'none', 'hidden'].includes(word)) return clear('hidden');
+  if (['', '0', 'no', 'n', 'n/a', '-', '–', '—', 'none', 'hidden'].includes(word)) return clear('hidden');
   if (word === 'bare') return clear('bare');
   if (['1', 'x', 'y', 'yes', 'true', '✓', '✔'].includes(word)) {
     return choices.bandingId === ''
       ? doubt('bare', 'The edge is ticked, but no banding is chosen for this import: it is left bare.')
       : clear(choices.bandingId);
   }
-  const product = choices.products.find(
-    (candidate) =>
-      candidate.kind === 'banding' &&
-      !candidate.retired &&
-      [candidate.id, candidate.shortName, candidate.name].some((name) => name.toLowerCase() === word),
-  );
-  return product === undefined
+  const product = productCalled(text, ['banding'], choices.products);
+  if (product !== undefined) return clear(product.id);
+  return choices.bandingId === ''
     ? doubt('hidden', `No banding in the catalogue is called «${text}»: the edge is left hidden.`)
-    : clear(product.id);
+    : doubt(choices.bandingId, `The list says «${text}»; the banding chosen for this import is taken.`);
+}
+
+/** Names in lower case to products still offered, kept per catalogue: an import asks thousands of times. */
+const namesOf = new WeakMap<readonly Product[], ReadonlyMap<string, readonly Product[]>>();
+
+/** The product of one of these kinds whose id, short name or name this is, capitals aside. */
+function productCalled(
+  text: string,
+  kinds: readonly Product['kind'][],
+  products: readonly Product[],
+): Product | undefined {
+  const names = namesOf.get(products) ?? productNames(products);
+  namesOf.set(products, names);
+  return names.get(text.toLowerCase())?.find(({ kind }) => kinds.includes(kind));
+}
+
+function productNames(products: readonly Product[]): ReadonlyMap<string, readonly Product[]> {
+  const names = new Map<string, Product[]>();
+  for (const product of products) {
+    if (product.retired) continue;
+    for (const name of new Set([product.id, product.shortName, product.name].map((one) => one.toLowerCase())))
+      names.set(name, [...(names.get(name) ?? []), product]);
+  }
+  return names;
 }

@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import readXlsxFile from 'read-excel-file/node';
+import { type CellValue, readSheet } from 'read-excel-file/node';
 
 /** A rectangle of cells as text, ragged rows padded, blank rows kept out; `lines` are the 1-based source rows. */
 export interface CellTable {
@@ -12,38 +12,49 @@ export interface CellTable {
 const DELIMITERS = ['\t', ';', '|', ','] as const;
 
 /**
- * Splits pasted or uploaded text into cells. The delimiter is the first of tab, semicolon, bar and comma that gives
- * at least two columns on most lines; a comma is taken last, because it is also a decimal sign. Text in which none
- * recurs is kept as whole lines, to be read one by one.
+ * Splits pasted or uploaded text into cells. Of tab, semicolon, bar and comma those count that give most lines the
+ * same number of cells, at least two; the one that gives the most cells is taken, and the first of equals: a comma is
+ * also a decimal sign, and any of them may stand in a note. Text in which none recurs is kept as whole lines, to be
+ * read one by one.
  *
  * Quoting follows RFC 4180 section 2.
  */
 export function readTextCells(text: string): CellTable {
   const clean = text.replace(/^\uFEFF/, '');
+  let best: { readonly table: CellTable; readonly cells: number } | null = null;
   for (const delimiter of DELIMITERS) {
-    const parsed = Papa.parse<string[]>(clean, { delimiter, skipEmptyLines: false });
-    const table = padded(parsed.data, delimiter);
+    const { data } = Papa.parse<string[]>(clean, { delimiter, skipEmptyLines: false });
+    const cells = usualWidth(data);
+    if (cells < 2 || (best !== null && cells <= best.cells)) continue;
+    const table = padded(data, delimiter);
     const wide = table.rows.filter((row) => row.filter((cell) => cell !== '').length > 1).length;
-    if (table.rows.length > 0 && wide * 2 > table.rows.length && evenWidth(parsed.data)) return table;
+    if (wide * 2 > table.rows.length) best = { table, cells };
   }
-  return padded(
-    clean.split(/\r\n|\r|\n/).map((line) => [line]),
-    'lines',
+  return (
+    best?.table ??
+    padded(
+      clean.split(/\r\n|\r|\n/).map((line) => [line]),
+      'lines',
+    )
   );
 }
 
-/** Reads the first sheet of an XLSX workbook; numbers keep their full digits, dates become ISO days. */
+/** Reads the first sheet of an XLSX workbook; numbers keep the digits a spreadsheet has, dates become ISO days. */
 export async function readWorkbookCells(workbook: Buffer): Promise<CellTable> {
-  const sheets = await readXlsxFile(workbook);
-  const data = sheets[0]?.data ?? [];
+  const data = await readSheet(workbook);
   return padded(
-    data.map((row) =>
-      row.map((cell) =>
-        cell === null ? '' : cell instanceof Date ? cell.toISOString().slice(0, 10) : String(cell),
-      ),
-    ),
+    data.map((row) => row.map(workbookCell)),
     'sheet',
   );
+}
+
+/** Significant digits spreadsheet programs work with, as their published limits say; the rest is the floating point's. */
+const SPREADSHEET_DIGITS = 15;
+
+function workbookCell(cell: CellValue | null): string {
+  if (cell === null) return '';
+  if (cell instanceof Date) return cell.toISOString().slice(0, 10);
+  return String(typeof cell === 'number' ? Number(cell.toPrecision(SPREADSHEET_DIGITS)) : cell);
 }
 
 function padded(rows: readonly (readonly string[])[], split: CellTable['split']): CellTable {
@@ -58,8 +69,8 @@ function padded(rows: readonly (readonly string[])[], split: CellTable['split'])
   };
 }
 
-/** True when most filled rows have the commonest number of cells: a decimal comma here and there does not. */
-function evenWidth(rows: readonly (readonly string[])[]): boolean {
+/** The commonest number of cells of the filled rows, if two thirds of them have it; else 0. */
+function usualWidth(rows: readonly (readonly string[])[]): number {
   const counts = new Map<number, number>();
   let filled = 0;
   for (const row of rows) {
@@ -68,5 +79,5 @@ function evenWidth(rows: readonly (readonly string[])[]): boolean {
     counts.set(row.length, (counts.get(row.length) ?? 0) + 1);
   }
   const [commonest] = [...counts.entries()].sort((left, right) => right[1] - left[1]);
-  return commonest !== undefined && commonest[0] > 1 && commonest[1] * 3 >= filled * 2;
+  return commonest !== undefined && commonest[1] * 3 >= filled * 2 ? commonest[0] : 0;
 }

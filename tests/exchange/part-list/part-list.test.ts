@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import writeXlsxFile from 'write-excel-file/node';
-import { guessMapping, splitHeading } from '../../../server/exchange/part-list/guess-mapping.ts';
+import { guessMapping } from '../../../server/exchange/part-list/guess-mapping.ts';
 import { HEADING_WORDS } from '../../../server/exchange/part-list/heading-words.ts';
 import { type ImportChoices, previewPartList } from '../../../server/exchange/part-list/preview-part-list.ts';
 import { readTextCells, readWorkbookCells } from '../../../server/exchange/part-list/read-cells.ts';
 import { joinSplitLines, readLooseLine } from '../../../server/exchange/part-list/read-loose-line.ts';
+import { splitHeading } from '../../../server/exchange/part-list/split-heading.ts';
 import type { Product } from '../../../server/planning/product.ts';
 
 function product(id: string, kind: Product['kind'], shortName: string): Product {
@@ -45,7 +46,8 @@ function preview(text: string, choices: Partial<ImportChoices> = {}) {
     products,
     ...choices,
   });
-  return { table, guess, rows };
+  const asked = guess.questions.map(({ text: words }) => words).join(' ');
+  return { table, guess, rows, asked };
 }
 
 describe('splitting a list into cells', () => {
@@ -57,6 +59,12 @@ describe('splitting a list into cells', () => {
     ['no delimiter at all', '4 pcs side 600 x 300\n2 pcs top 700 x 300', 'lines'],
   ])('splits at %s', (_name, text, split) => {
     expect(readTextCells(text).split).toBe(split);
+  });
+
+  it('takes the separator that gives the most cells, when others stand in most lines as well', () => {
+    const table = readTextCells('Part,Qty,L,W,Note\nSide,2,600,300,dado; glue\nTop,1,700,300,bevel; sand');
+    expect(table.split).toBe(',');
+    expect(readTextCells('Part;L;W\nSide;600,5;300,5\nTop;700,5;300,5').split).toBe(';');
   });
 
   it('keeps quoted delimiters, quotes and line breaks inside a cell (RFC 4180 section 2)', () => {
@@ -106,17 +114,18 @@ describe('guessing what the columns are', () => {
   });
 
   it('asks which way a depth or a height lies instead of assuming it', () => {
-    const { guess } = preview('Part;Qty;Length;Depth\nSide;2;600;300');
+    const { guess, asked } = preview('Part;Qty;Length;Depth\nSide;2;600;300');
     expect(guess.columns[3]?.field).toBe('width');
-    expect(guess.questions.join()).toContain('across the grain');
-    expect(preview('Part;Qty;Width;Height\nSide;2;600;300').guess.questions.join()).toContain(
-      'along the grain',
-    );
+    expect(asked).toContain('across the grain');
+    expect(preview('Part;Qty;Width;Height\nSide;2;600;300').asked).toContain('along the grain');
+    expect(preview('Part;Qty;L;W;Height\nSide;2;600;300;18').asked).toContain('a third size');
   });
 
   it('asks for the order where sizes stand together, and for headings where there are none', () => {
-    expect(preview('Part,Qty,Size\nSide,2,600 x 300').guess.questions.join()).toContain('which comes first');
-    expect(preview('Side,2,600,300\nTop,1,700,300').guess.questions.join()).toContain('no headings');
+    expect(preview('Part,Qty,Size\nSide,2,600 x 300').asked).toContain('which comes first');
+    expect(preview('4 pcs side 600 x 300').asked).toContain('which comes first');
+    expect(preview('Side,2,600,300\nTop,1,700,300').asked).toContain('no headings');
+    expect(preview('Part,Qty\nSide,2\nTop,1').asked).toContain('choose them');
   });
 
   it('finds a decimal comma per column, and only where no cell has a point', () => {
