@@ -1,0 +1,221 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readProjectDocument, writeProjectDocument } from '../../../server/exchange/project-document.ts';
+import type { Product, Supplier } from '../../../server/planning/product.ts';
+import type {
+  ApplicationMethod,
+  CostCategory,
+  PartInput,
+  ProjectInput,
+  ProjectSettings,
+  StepKind,
+  UsageRule,
+} from '../../../server/planning/project-input.ts';
+import { COST_CATEGORIES, EDGE_NAMES } from '../../../server/planning/project-input.ts';
+import { shipped } from './planned-document.ts';
+
+/** Random projects of every kind of row, with ids as the database and as people write them. */
+
+const text = fc.string({ unit: 'grapheme', maxLength: 20 });
+const named = text.map((rest) => `n${rest}`.trim());
+const amount = fc.double({ min: 0, max: 1e6, noNaN: true }).map((value) => (value === 0 ? 0 : value));
+const sizeMm = fc.double({ min: 0.1, max: 1e5, noNaN: true });
+const orNull = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =>
+  fc.option(value, { nil: null });
+const choice = <Value>(...values: Value[]): fc.Arbitrary<Value> => fc.constantFrom(...values);
+const productId = fc.oneof(
+  fc.constant(''),
+  fc.constantFrom(...shipped.products.map(({ id }) => id)),
+  choice('own-ply', 'gone'),
+);
+const edge = fc.oneof(
+  choice('hidden', 'bare'),
+  productId.filter((id) => id !== ''),
+);
+const supplierId = choice('', 'own-shop', ...shipped.suppliers.map(({ id }) => id));
+
+const settings: fc.Arbitrary<ProjectSettings> = fc.record({
+  name: named,
+  units: choice<ProjectSettings['units']>('metric', 'us'),
+  inchStyle: choice<ProjectSettings['inchStyle']>('fraction', 'decimal'),
+  inchDenominator: choice(2, 4, 8, 16, 32),
+  currency: choice('EUR', 'USD', 'JPY', 'KWD'),
+  taxPercent: orNull(fc.double({ min: 0, max: 100, noNaN: true }).map((value) => value + 0)),
+  coverageChoice: choice<ProjectSettings['coverageChoice']>('low', 'typical', 'high'),
+  overhangMm: fc.integer({ min: 0, max: 1000 }),
+  trimAllowanceMm: fc.integer({ min: 0, max: 100 }),
+  spareStrips: fc.integer({ min: 0, max: 100 }),
+  bandingOrder: fc.shuffledSubarray([...EDGE_NAMES], { minLength: 4 }),
+  kerfMm: fc.integer({ min: 0, max: 50 }),
+  sheetTrimMm: fc.integer({ min: 0, max: 500 }),
+  finishLoss: fc.integer({ min: 0, max: 90 }).map((percent) => percent / 100),
+});
+
+/** Rows with ids of their own: numbers as the database gives them, or words. */
+function rows<Row extends object>(row: fc.Arbitrary<Row>, most = 4): fc.Arbitrary<(Row & { id: string })[]> {
+  const ids = fc.uniqueArray(fc.stringMatching(/^[a-z0-9_-]{1,8}$/), { minLength: most, maxLength: most });
+  return fc
+    .tuple(ids, fc.array(row, { maxLength: most }))
+    .map(([names, list]) => list.map((one, index) => ({ ...one, id: names[index] ?? '' })));
+}
+
+const part: fc.Arbitrary<Omit<PartInput, 'id'>> = fc.record({
+  name: text,
+  section: text,
+  quantity: text,
+  length: text,
+  width: fc.oneof(text, choice('600 mm', '23 5/8"', '=depth / 2')),
+  shape: choice<PartInput['shape']>('rectangle', 'round'),
+  materialId: productId,
+  grain: choice<PartInput['grain']>('along', 'across', 'free'),
+  edgeFront: edge,
+  edgeBack: edge,
+  edgeLeft: edge,
+  edgeRight: edge,
+  radiusFrontLeft: choice('', '40'),
+  radiusFrontRight: choice('', '0'),
+  radiusBackLeft: choice('', '1/2"'),
+  radiusBackRight: text,
+  showRecipeId: text,
+  backRecipeId: choice('', '1', 'clear'),
+  note: text,
+});
+
+const step = fc.record({
+  kind: choice<StepKind>('sand', 'dust', 'condition', 'stain', 'seal', 'topcoat', 'scuff', 'cure'),
+  productId,
+  blendId: text,
+  coats: fc.integer({ min: 1, max: 20 }),
+  method: choice<ApplicationMethod>('brush', 'roller', 'wipe', 'spray-hvlp', 'spray-airless', 'spray-air'),
+  transferEfficiency: orNull(choice(0.3, 1)),
+  thinning: choice(0, 0.1, 10),
+  thinnerId: productId,
+  sessionLossL: orNull(choice(0, 0.05)),
+  note: text,
+});
+
+/** Steps and components have ids of their own through all recipes and blends. */
+function nested<Row extends object, Inner extends object>(
+  outer: fc.Arbitrary<Row>,
+  inner: fc.Arbitrary<Inner>,
+): fc.Arbitrary<(Row & { id: string; inner: (Inner & { id: string })[] })[]> {
+  return fc.array(fc.tuple(outer, fc.array(inner, { maxLength: 3 })), { maxLength: 3 }).map((list) =>
+    list.map(([row, inside], index) => ({
+      ...row,
+      id: `r${index}`,
+      inner: inside.map((one, place) => ({ ...one, id: `${index}-${place}` })),
+    })),
+  );
+}
+
+const ownPly: Product = {
+  id: 'own-ply',
+  kind: 'sheet',
+  name: 'Own ply',
+  shortName: 'own ply',
+  unit: 'pcs',
+  choices: { species: 'alder' },
+  figures: {
+    thicknessActual: {
+      low: 17.6,
+      typical: 18.1,
+      high: null,
+      unit: 'mm',
+      basis: 'user',
+      source: '',
+      readOn: null,
+    },
+  },
+  recoat: [],
+  recoatEvidence: null,
+  packs: [],
+  retired: false,
+  origin: 'user',
+  note: null,
+};
+const ownShop: Supplier = { id: 'own-shop', name: 'Own shop', leadTimeDays: null };
+
+const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
+  settings,
+  sizes: rows(fc.record({ name: text, value: text, note: text })),
+  parts: rows(part, 6),
+  recipes: nested(fc.record({ name: text, faces: choice<'flip' | 'points'>('flip', 'points') }), step).map(
+    (list) => list.map(({ inner, ...recipe }) => ({ ...recipe, steps: inner })),
+  ),
+  blends: nested(fc.record({ name: text }), fc.record({ productId, parts: amount })).map((list) =>
+    list.map(({ inner, ...blend }) => ({ ...blend, components: inner })),
+  ),
+  rules: rows(
+    fc.record({
+      productId,
+      per: choice<UsageRule['per']>('finish-area', 'coat-area', 'banding-metre', 'part', 'project'),
+      rate: orNull(amount),
+    }),
+  ),
+  extras: rows(
+    fc.record({
+      productId,
+      name: text,
+      category: choice<CostCategory>(...COST_CATEGORIES),
+      quantity: amount,
+      unitPriceMinor: orNull(fc.integer({ min: 0, max: 1e9 })),
+      supplierId,
+    }),
+  ),
+  onHand: rows(
+    fc.record({
+      productId,
+      amount,
+      count: fc.integer({ min: 0, max: 1000 }),
+      lengthMm: orNull(sizeMm),
+      widthMm: orNull(sizeMm),
+    }),
+  ),
+  measurements: rows(fc.record({ productId, thicknessMm: fc.double({ min: 0.1, max: 1000, noNaN: true }) })),
+});
+
+const catalogue = {
+  products: [...shipped.products, ownPly],
+  suppliers: [...shipped.suppliers, ownShop],
+};
+
+function writeAsFile(rows: Omit<ProjectInput, 'catalogue'>): string {
+  return JSON.stringify(writeProjectDocument({ ...rows, catalogue }, shipped));
+}
+
+function readFile(file: string): ProjectInput {
+  const read = readProjectDocument(JSON.parse(file), shipped);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.input;
+}
+
+describe('a project document', () => {
+  it('comes back as the same project, whatever the project holds', () => {
+    let broughtAlong = 0;
+    fc.assert(
+      fc.property(project, (given) => {
+        const file = writeAsFile(given);
+        const { catalogue: read, ...rows } = readFile(file);
+        expect(rows).toEqual(given);
+        // What the project uses and the shipped catalogue lacks comes along.
+        const uses = (id: string): boolean => file.includes(`"${id}"`);
+        expect(read.products.some(({ id }) => id === 'own-ply')).toBe(uses('own-ply'));
+        expect(read.suppliers.some(({ id }) => id === 'own-shop')).toBe(uses('own-shop'));
+        broughtAlong += Number(uses('own-ply'));
+      }),
+      { numRuns: 200 },
+    );
+    expect(broughtAlong).toBeGreaterThan(20);
+  });
+
+  it('is the same text when it is written again from what was read', () => {
+    fc.assert(
+      fc.property(project, (given) => {
+        // The first reading may put the keys of a row in another order.
+        const file = writeAsFile(readFile(writeAsFile(given)));
+        expect(writeAsFile(readFile(file))).toBe(file);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
