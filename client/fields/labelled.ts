@@ -6,10 +6,10 @@ export function labelled(
   place: Place,
   label: string,
   control: TemplateResult,
-  help: TemplateResult | string | typeof nothing = nothing,
+  help: TemplateResult | string | typeof nothing | undefined = nothing,
 ): TemplateResult {
   return html`<div class="field">
     <label for=${placeElementId(place)}>${label}</label>
-    ${control} ${help === nothing ? nothing : html`<small>${help}</small>`}
+    ${control} ${help === nothing || help === undefined ? nothing : html`<small>${help}</small>`}
   </div>`;
 }

@@ -10,7 +10,10 @@ import type { FigureUnit } from '../../server/planning/figure.ts';
 import type { ProjectSettings } from '../../server/planning/project-input.ts';
 import { durationText } from './duration-text.ts';
 
-type Print = (value: number, settings: ProjectSettings) => string;
+/** The settings that say how figures are printed. */
+export type PrintSettings = Pick<ProjectSettings, 'units' | 'inchStyle' | 'inchDenominator' | 'currency'>;
+
+type Print = (value: number, settings: PrintSettings) => string;
 
 /** Square feet per US gallon that one square metre per litre comes to. Exact conversions: 40.75. */
 const FT2_PER_GALLON = L_PER_US_GALLON / M2_PER_FT2;
@@ -45,7 +48,7 @@ const PRINTS: Readonly<Record<FigureUnit, Print>> = {
 };
 
 /** A figure as the project prints it: in its units, its inch style and its currency; null is "unknown". */
-export function figureText(value: number | null, unit: FigureUnit, settings: ProjectSettings): string {
+export function figureText(value: number | null, unit: FigureUnit, settings: PrintSettings): string {
   return value === null ? UNKNOWN_TEXT : PRINTS[unit](value, settings);
 }
 
@@ -70,7 +73,7 @@ const CANONICAL: Readonly<Record<Exclude<FigureUnit, 'minor'>, { symbol: string;
 export function canonicalText(
   value: number | null,
   unit: FigureUnit,
-  settings: ProjectSettings,
+  settings: PrintSettings,
 ): string | null {
   if (value === null || unit === 'minor') return null;
   const { symbol, decimals } = CANONICAL[unit];

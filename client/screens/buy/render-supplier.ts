@@ -66,10 +66,20 @@ function itemWords(line: BuyLine): TemplateResult {
             </button>`
       }</span
     >
-    <span class="small">${[CATEGORY_WORDS[line.category].toLowerCase(), ...line.notes].join(' · ')}</span>`;
+    <span class="small">${CATEGORY_WORDS[line.category].toLowerCase()}</span>
+    ${
+      line.notes.length === 0
+        ? nothing
+        : html`<details class="line-notes">
+          <summary>${line.notes.length === 1 ? '1 thing to know' : `${line.notes.length} things to know`}</summary>
+          <ul>${line.notes.map((note) => html`<li>${note}</li>`)}</ul>
+        </details>`
+    }`;
 }
 
 function packWords({ formats }: ScreenBook, line: BuyLine): TemplateResult {
+  // A free line has no packs; its quantity is what is ordered.
+  if (line.productId === null) return html`<b>${formats.amount(line.toBuy, line.unit)}</b>`;
   if (line.packs.length === 0)
     return html`<span class="none">${line.toBuy === 0 ? 'nothing, enough on hand' : 'no pack known'}</span>`;
   const list = (packs: BuyLine['packs']): string =>

@@ -1,0 +1,34 @@
+import type { ProductFigureName, ProductKind } from '../../../server/planning/product.ts';
+import { type AppState, actions } from '../../state/store.ts';
+
+/** What of the catalogue this window shows. */
+export interface CatalogueView {
+  readonly search: string;
+  readonly kind: ProductKind | '';
+  readonly retired: boolean;
+  readonly productId: string | null;
+  /** The figure whose form is open. */
+  readonly figure: ProductFigureName | null;
+}
+
+let view: CatalogueView = { search: '', kind: '', retired: false, productId: null, figure: null };
+
+export function catalogueView(): CatalogueView {
+  return view;
+}
+
+export function setCatalogueView(patch: Partial<CatalogueView>): void {
+  view = { ...view, ...patch };
+  actions.redraw();
+}
+
+/** Opens a product; its own form state starts afresh. */
+export function openProduct(productId: string | null): void {
+  setCatalogueView({ productId, figure: null });
+}
+
+/** Opens the product the user asked to be taken to. */
+export function openFocusedProduct({ focus }: AppState): void {
+  if (focus?.table === 'products' && focus.id !== null && focus.id !== view.productId)
+    view = { ...view, productId: focus.id, figure: null };
+}

@@ -1,0 +1,86 @@
+import '../../fields/fields.css';
+import './cutting.css';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
+import type { PlanView } from '../../../server/http/contract.ts';
+import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
+import { stat } from '../../fields/stat.ts';
+import { icon } from '../../shell/icons.ts';
+import { type AppState, actions } from '../../state/store.ts';
+import { renderLayout } from './render-layout.ts';
+
+type Material = PlanView['materials'][number];
+
+/** Sheets and boards: how many, how each is cut, and whether fewer could do. */
+export function renderCuttingScreen(state: AppState): TemplateResult {
+  const book = screenBook(state);
+  if (book === null) return html``;
+  const { materials } = book.project.plan;
+  return html`<section class="page cutting-screen" aria-labelledby="cutting-title">
+    <div class="page-head">
+      <div>
+        <h1 id="cutting-title">Cutting</h1>
+        <p>
+          Every layout can be made with straight cuts from edge to edge. Reckoned with a kerf of
+          ${book.formats.length(book.settings.kerfMm)} and ${book.formats.length(book.settings.sheetTrimMm)} trimmed off each side
+          of a full sheet.
+        </p>
+      </div>
+    </div>
+    ${materials.length === 0 ? renderNone() : nothing}
+    ${repeat(
+      materials,
+      ({ id }) => id,
+      (material) => renderMaterial(book, material),
+    )}
+  </section>`;
+}
+
+function renderNone(): TemplateResult {
+  return html`<div class="empty">
+    <h2>Nothing to cut yet</h2>
+    <p>Give parts a length, a width and a material, and their sheets and boards are laid out here.</p>
+    <button type="button" class="button primary" @click=${() => actions.show('parts')}>Go to the parts</button>
+  </div>`;
+}
+
+function renderMaterial(book: ScreenBook, material: Material): TemplateResult {
+  const { formats } = book;
+  const at = `materials/${material.id}`;
+  const board = material.kind === 'board';
+  return html`<article class="panel" aria-labelledby="material-${material.id}">
+    <header>
+      <h2 id="material-${material.id}">${material.name}</h2>
+      ${verdict(material)}
+    </header>
+    <div class="body">
+      <dl class="stats">
+        ${stat(board ? 'Boards to buy' : 'Sheets to buy', `${at}/stocks`, formats.count(material.stocks), { lead: true })}
+        ${stat('No plan needs fewer than', `${at}/boundStocks`, formats.count(material.boundStocks))}
+        ${stat('Cost', `${at}/costMinor`, formats.money(material.costMinor), { below: 'before tax' })}
+        ${board ? stat('Net length', `${at}/netM`, formats.run(material.netM)) : stat('Net area', `${at}/netM2`, formats.area(material.netM2))}
+        ${stat('Thickness', `${at}/thicknessMm`, formats.length(material.thicknessMm))}
+      </dl>
+      ${
+        material.layouts.length === 0
+          ? html`<p class="aside-words">Not laid out: a size, a price or a fitting sheet is missing. The problems at the top say which.</p>`
+          : html`<ol class="layouts" data-kind=${material.kind}>
+            ${repeat(
+              material.layouts,
+              ({ id }) => id,
+              (layout) => renderLayout(book, material, layout),
+            )}
+          </ol>`
+      }
+    </div>
+  </article>`;
+}
+
+/** Whether the plan is known to be the cheapest; said plainly when it is not. */
+function verdict({ proven, stocks, boundStocks }: Material): TemplateResult | typeof nothing {
+  if (stocks === null || boundStocks === null) return nothing;
+  if (proven) return html`<p class="chip good">${icon('check')} proven: no plan costs less</p>`;
+  return html`<p class="chip note">
+    ${stocks > boundStocks ? 'best plan found, not proven least' : 'fewest sheets; a cheaper mix of sizes is not ruled out'}
+  </p>`;
+}

@@ -1,0 +1,105 @@
+import { html, type TemplateResult } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
+import type { MeasurementRow } from '../../../server/http/contract.ts';
+import { choiceInput } from '../../fields/choice-input.ts';
+import { focusRow } from '../../fields/focus-row.ts';
+import { productChoices } from '../../fields/products-of.ts';
+import { addAct, removeAct } from '../../fields/row-acts.ts';
+import { addRow, saveField } from '../../fields/save.ts';
+import type { ScreenBook } from '../../fields/screen-book.ts';
+import { stackCell, stackTable } from '../../fields/stack-table.ts';
+import { textInput } from '../../fields/text-input.ts';
+import { readLengthMm } from '../../format/read-length-mm.ts';
+
+/** Thickest material a measurement may be of, mm; the server takes no more. */
+const THICKEST_MM = 1000;
+const THINNEST_MM = 0.05;
+
+/** Thicknesses measured on the material in hand; each replaces the catalogue's figure throughout the project. */
+export function renderMeasurements(book: ScreenBook): TemplateResult {
+  const { measurements } = book.project.rows;
+  const firstId = firstMaterial(book);
+  return html`<section class="panel" aria-labelledby="measurements-title">
+    <header>
+      <div>
+        <h2 id="measurements-title">Measured thickness</h2>
+        <p>Plywood is seldom as thick as it is called. A thickness measured here counts everywhere in this project.</p>
+      </div>
+      ${addAct('measurements', 'Add measurement', () => void add(firstId))}
+    </header>
+    <div class="body flush">
+      ${
+        measurements.length === 0
+          ? html`<p class="nothing-yet" data-list="measurements" tabindex="-1">Nothing measured: the catalogue's typical thickness is used.</p>`
+          : stackTable(
+              'Measured thickness',
+              [
+                ['Material', 'wide'],
+                ['Measured', 'number'],
+                ['Catalogue says', 'number'],
+                ['Remove', 'acts'],
+              ],
+              repeat(
+                measurements,
+                ({ id }) => id,
+                (row) => measurementRow(book, row),
+              ),
+              { list: 'measurements' },
+            )
+      }
+    </div>
+  </section>`;
+}
+
+function measurementRow(book: ScreenBook, row: MeasurementRow): TemplateResult {
+  const { catalogue, problems, products, settings, formats } = book;
+  const at = (field: string) => ({ table: 'measurements', id: row.id, field }) as const;
+  const product = products.get(row.productId);
+  const name = product?.name ?? 'material';
+  const typical =
+    product?.figures.thicknessActual?.typical ?? product?.figures.thicknessNominal?.typical ?? null;
+  return html`<tr role="row" data-row="measurements/${row.id}">
+    ${stackCell(
+      'Material',
+      choiceInput({
+        place: at('productId'),
+        label: 'Material measured',
+        value: row.productId,
+        choices: productChoices(catalogue, ['sheet', 'board', 'banding'], row.productId, 'not chosen'),
+        save: saveField('measurements', row.id, 'productId'),
+        problems,
+      }),
+      'wide',
+    )}
+    ${stackCell(
+      'Measured',
+      textInput({
+        place: at('thicknessMm'),
+        label: `Measured thickness of ${name}`,
+        text: formats.length(row.thicknessMm),
+        read: (typed) => readLengthMm(typed, settings.units, { leastMm: THINNEST_MM, mostMm: THICKEST_MM }),
+        save: saveField('measurements', row.id, 'thicknessMm'),
+        problems,
+        numeric: true,
+      }),
+      'number',
+    )}
+    ${stackCell('Catalogue says', formats.length(typical), 'number')}
+    ${stackCell('', removeAct('measurements', row.id, `measurement of ${name}`), 'acts')}
+  </tr>`;
+}
+
+/** The material a new measurement most likely is of: the first one used that has none yet. */
+function firstMaterial({ project, products }: ScreenBook): { productId: string; thicknessMm: number } {
+  const measured = new Set(project.rows.measurements.map(({ productId }) => productId));
+  const used = project.plan.materials.find(({ id }) => !measured.has(id));
+  const figures = used === undefined ? undefined : products.get(used.id)?.figures;
+  return {
+    productId: used?.id ?? '',
+    thicknessMm: figures?.thicknessActual?.typical ?? figures?.thicknessNominal?.typical ?? 18,
+  };
+}
+
+async function add(first: { productId: string; thicknessMm: number }): Promise<void> {
+  focusRow('measurements', await addRow('measurements', first, 'add a measurement'));
+}
