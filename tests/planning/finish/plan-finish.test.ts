@@ -224,6 +224,51 @@ describe('the first coat', () => {
   });
 });
 
+describe('a blend of two-part stains', () => {
+  const twoPart = (id: string, potLife: number) =>
+    aProduct(
+      id,
+      'finish',
+      { coverage: 10, potLife },
+      { choices: { hardenerId: 'hardener', mixBase: 3, mixHardener: 1 } },
+    );
+  const mixesOf = (...potLives: readonly [number, number]) => {
+    const parts = [aPart({ id: '1', pieces: 1, showM2: 10, showRecipeId: '3' })];
+    const input = aProject({
+      parts: parts.map(({ row }) => row),
+      recipes: [aRecipe('3', [aStep('1', 'stain', { blendId: '1', method: 'wipe' })])],
+      blends: [
+        {
+          id: '1',
+          name: 'mixed',
+          components: [
+            { id: '1', productId: 'a', parts: 1 },
+            { id: '2', productId: 'b', parts: 3 },
+          ],
+        },
+      ],
+      products: [twoPart('a', potLives[0]), twoPart('b', potLives[1]), aProduct('hardener', 'finish')],
+    });
+    return coat(only(planned(input, parts).recipes), '1-1');
+  };
+
+  it('is mixed against the shorter pot life, whichever comes first', () => {
+    // 10 m2 wiped at 0.25 m2/min are 40 min: over 15 min 3 mixes, over 40 min 1
+    expect(mixesOf(15, 40).mixes.value).toBe(3);
+    expect(mixesOf(40, 15).mixes.value).toBe(3);
+    expect(mixesOf(40, 40).mixes.value).toBe(1);
+  });
+
+  it('falls on both bases, and on their common hardener once', () => {
+    // 10 / 10 = 1 L: 1/4 x 3/4, 1/4 x 1/4 + 3/4 x 1/4, 3/4 x 3/4
+    expect(mixesOf(40, 40).shares.map(({ id, litres }) => [id, litres.value])).toEqual([
+      ['a', 0.1875],
+      ['hardener', 0.25],
+      ['b', 0.5625],
+    ]);
+  });
+});
+
 describe('a problem of a recipe', () => {
   it('is the unknown recipe of a face, an empty recipe, and one no part wears', () => {
     const parts = [aPart({ id: '1', pieces: 1, showM2: 1, showRecipeId: '9', backRecipeId: '4' })];

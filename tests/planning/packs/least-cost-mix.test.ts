@@ -13,6 +13,29 @@ describe('the mix on whole grid steps', () => {
     expect(leastCostMix({ target: 7, packs, ...FREE })).toEqual({ counts: [1, 1], complete: true });
   });
 
+  it('keeps a small mix beside a larger, cheaper one of the same residue', () => {
+    // 14 steps, base 10 at 20: 3 at 10 and 13 at 28 share the residue 3, and 13 is the cheaper by the step. Yet 3 + 11
+    // costs 33; 13 + 3 costs 38, and 10 + 10 costs 40.
+    const packs = [
+      { size: 10, cost: 20 },
+      { size: 3, cost: 10 },
+      { size: 13, cost: 28 },
+      { size: 11, cost: 23 },
+    ];
+    expect(leastCostMix({ target: 14, packs, ...FREE })).toEqual({ counts: [0, 1, 0, 1], complete: true });
+  });
+
+  it('keeps the larger of two mixes of one residue and cost when it is fewer packs', () => {
+    // 36 steps: 31 + 5 costs 38 in two packs; 30 + 1 + 5 costs 38 in three
+    const packs = [
+      { size: 30, cost: 30 },
+      { size: 1, cost: 2 },
+      { size: 31, cost: 32 },
+      { size: 5, cost: 6 },
+    ];
+    expect(leastCostMix({ target: 36, packs, ...FREE })).toEqual({ counts: [0, 0, 1, 1], complete: true });
+  });
+
   it('takes whole base packs for a target far beyond any table', () => {
     // 3,000,000,007 steps: 600,000,001 packs of 5 leave 2 steps, covered by one pack of 3
     const packs = [
