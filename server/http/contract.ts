@@ -18,6 +18,8 @@ import type {
   SizeRow,
   StepRow,
 } from '../../db/project-rows.ts';
+import type { ImportAnswers, ImportPreview } from '../exchange/import/preview-import.ts';
+import type { PreviewCell, PreviewRow } from '../exchange/part-list/preview-part-list.ts';
 import type { Values } from '../planning/figure.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Problem } from '../planning/problem.ts';
@@ -78,6 +80,13 @@ export interface ChangeAnswer {
   readonly undoLabel: string | null;
   readonly redoLabel: string | null;
 }
+
+/** POST /api/projects/:id/import/preview: either a text or a workbook, with the answers given so far. */
+export interface ImportRequest extends ImportAnswers {
+  readonly text?: string;
+  readonly workbookBase64?: string;
+}
+export type { ImportPreview, PreviewCell, PreviewRow };
 
 /** The one error shape. */
 export interface ErrorAnswer {

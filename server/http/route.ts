@@ -10,7 +10,7 @@ export interface Route {
   /** As in OpenAPI: `/api/projects/{id}`. */
   readonly path: string;
   readonly summary: string;
-  readonly group: 'projects' | 'rows' | 'plan' | 'catalogue' | 'program' | 'access';
+  readonly group: 'projects' | 'rows' | 'plan' | 'exchange' | 'catalogue' | 'program' | 'access';
   readonly params: z.ZodObject;
   readonly query: z.ZodObject;
   /** Null when the request has no body. */

@@ -4,6 +4,8 @@ import { openApiDocument } from '../openapi.ts';
 import { type Route, route } from '../route.ts';
 import { VERSION } from '../version.ts';
 import { catalogueRoutes } from './catalogue.ts';
+import { exportRoutes } from './export.ts';
+import { importRoutes } from './import.ts';
 import { planRoutes } from './plan.ts';
 import { programRoutes } from './program.ts';
 import { projectRoutes } from './projects.ts';
@@ -27,6 +29,8 @@ export const ALL_ROUTES: readonly Route[] = [
   ...projectRoutes,
   ...rowRoutes,
   ...planRoutes,
+  ...importRoutes,
+  ...exportRoutes,
   ...catalogueRoutes,
 ];
 

@@ -7,6 +7,7 @@ import { currentRevision } from '../../../db/current-revision.ts';
 import { deleteProject, listProjects } from '../../../db/projects.repository.ts';
 import { documentJsonSchema } from '../../exchange/document-json-schema.ts';
 import { documentSchema } from '../../exchange/document-schema.ts';
+import { exportFileName } from '../../exchange/export/export-file-name.ts';
 import { defaultSettings, writeProjectDocument } from '../../exchange/project-document.ts';
 import { plan } from '../../planning/plan.ts';
 import type { ProjectSettings } from '../../planning/project-input.ts';
@@ -86,8 +87,9 @@ export const projectRoutes: readonly Route[] = [
     group: 'projects',
     params: projectParams,
     answer: documentSchema,
-    handle({ params }, { plans }) {
+    handle({ params }, { plans }, response) {
       const { input } = plans.current(Number(params.id));
+      response.attachment(exportFileName(input.settings.name, '', 'plywright.json'));
       return writeProjectDocument(bareInput(input), shippedAsStored(input.catalogue));
     },
   }),
