@@ -1,11 +1,11 @@
 import './shell.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { renderProblemsPanel } from '../panels/problems-panel.ts';
+import { renderWorkingPanel } from '../panels/working-panel.ts';
 import { load } from '../state/start.ts';
 import { type AppState, actions } from '../state/store.ts';
 import { renderNavigation } from './navigation.ts';
 import { renderNotice } from './notice.ts';
-import { optionalPanel } from './optional-panel.ts';
 import { askForNewProject } from './project-dialogs.ts';
 import { screenRenderer } from './screens.ts';
 import { renderTopBar } from './top-bar.ts';
@@ -25,7 +25,7 @@ export function renderShell(state: AppState): TemplateResult {
     ${
       state.working === null
         ? nothing
-        : html`<aside class="sheet" id="working" aria-label="Working" data-region>${optionalPanel('working-panel', state)}</aside>`
+        : html`<aside class="sheet" id="working" aria-label="Working" data-region>${renderWorkingPanel(state)}</aside>`
     }
     ${renderNotice(state)}
   `;

@@ -8,20 +8,40 @@ import type { AppState, ScreenName } from '../state/store.ts';
 
 type RenderScreen = (state: AppState) => TemplateResult;
 
-const modules = import.meta.glob<Record<string, RenderScreen>>('../screens/*/render-*-screen.ts');
-const loaded = new Map<ScreenName, RenderScreen>();
+const LOADERS: Readonly<Record<ScreenName, () => Promise<RenderScreen>>> = {
+  parts: async () => (await import('../screens/parts/render-parts-screen.ts')).renderPartsScreen,
+  cutting: async () => (await import('../screens/cutting/render-cutting-screen.ts')).renderCuttingScreen,
+  banding: async () => (await import('../screens/banding/render-banding-screen.ts')).renderBandingScreen,
+  finish: async () => (await import('../screens/finish/render-finish-screen.ts')).renderFinishScreen,
+  buy: async () => (await import('../screens/buy/render-buy-screen.ts')).renderBuyScreen,
+  catalogue: async () =>
+    (await import('../screens/catalogue/render-catalogue-screen.ts')).renderCatalogueScreen,
+  settings: async () => (await import('../screens/settings/render-settings-screen.ts')).renderSettingsScreen,
+};
 
-/** The screen's drawing function, or null while it is being fetched; `onLoaded` is then called once it is there. */
-export function screenRenderer(name: ScreenName, onLoaded: () => void): RenderScreen | null {
-  const ready = loaded.get(name);
-  if (ready !== undefined) return ready;
-  const load = modules[`../screens/${name}/render-${name}-screen.ts`];
-  if (load === undefined) return () => html`<p class="empty">This screen is not built yet.</p>`;
-  void load().then((module) => {
-    const render = module[`render${name[0]?.toUpperCase()}${name.slice(1)}Screen`];
-    if (render === undefined) throw new Error(`render-${name}-screen.ts does not export its screen`);
-    loaded.set(name, render);
-    onLoaded();
-  });
+const known = new Map<ScreenName, RenderScreen | 'loading'>();
+
+/** The screen's drawing function, or null while it is being fetched; `onReady` is called once there is one. */
+export function screenRenderer(name: ScreenName, onReady: () => void): RenderScreen | null {
+  const render = known.get(name);
+  if (typeof render === 'function') return render;
+  if (render === undefined) {
+    known.set(name, 'loading');
+    void LOADERS[name]()
+      .catch(() => renderMissing)
+      .then((ready) => {
+        known.set(name, ready);
+        onReady();
+      });
+  }
   return null;
+}
+
+/** In place of a screen whose code could not be fetched. */
+function renderMissing(): TemplateResult {
+  return html`<div class="empty" role="alert">
+    <h2>This screen could not be fetched</h2>
+    <p>Check that the Plywright server is running, then reload the page. Nothing you have entered is lost.</p>
+    <button class="button primary" @click=${() => location.reload()}>Reload</button>
+  </div>`;
 }

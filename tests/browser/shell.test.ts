@@ -340,6 +340,36 @@ describe('the page', () => {
     await page.waitForSelector('.ag-row[row-index="0"]');
   });
 
+  it('says so when the code of a screen cannot be fetched', async () => {
+    expected = /ERR_FAILED|Failed to fetch dynamically imported module/;
+    const { page } = await open();
+    await page.route('**/render-buy-screen*', (route) => route.abort());
+    await page.locator('.navigation a', { hasText: 'Buy' }).click();
+    await page.getByRole('heading', { name: 'could not be fetched' }).waitFor();
+  });
+
+  it('shows every screen, each under its own address and title', async () => {
+    const { page, id } = await open();
+    for (const [screen, words] of [
+      ['cutting', 'Cutting'],
+      ['banding', 'Banding'],
+      ['finish', 'Finish'],
+      ['buy', 'Buy'],
+      ['catalogue', 'Catalogue'],
+      ['settings', 'Settings'],
+      ['parts', 'Parts'],
+    ]) {
+      await page.locator('.navigation a', { hasText: words ?? '' }).click();
+      await page.locator(`.screen[data-screen="${screen}"] h1`).first().waitFor();
+      expect(new URL(page.url()).hash).toBe(`#/p/${id}/${screen}`);
+      expect(await page.title()).toBe(`Hall bookcase · ${words} · Plywright`);
+    }
+    await page.goBack();
+    await page.locator('.screen[data-screen="settings"] h1').first().waitFor();
+    await page.goForward();
+    await page.waitForSelector('.ag-row[row-index="0"]');
+  });
+
   it('fits a phone: nothing sticks out, the name column stays, a second tap edits', async () => {
     const { page, grid } = await open({ width: 390, height: 844, phone: true });
     expect(await sidewaysOverflow(page)).toBe(0);

@@ -1,8 +1,8 @@
 import './parts.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
+import { renderPartPanel } from '../../panels/part-panel.ts';
 import { icon } from '../../shell/icons.ts';
-import { optionalPanel } from '../../shell/optional-panel.ts';
 import type { AppState } from '../../state/store.ts';
 import { createPartsSheet, type PartsSheet } from './parts-sheet.ts';
 import { viewState } from './view-state.ts';
@@ -15,7 +15,7 @@ export function renderPartsScreen(state: AppState): TemplateResult {
   sheet ??= createPartsSheet(state.project, state.catalogue);
   const { host } = sheet;
   sheet.showCorners(viewState.cornersShown(state));
-  const panel = viewState.panelOpen() ? optionalPanel('part-panel', state) : nothing;
+  const panel = viewState.panelOpen() ? renderPartPanel(state) : nothing;
   return html`
     <section class="parts-screen" aria-labelledby="parts-title">
       <div class="parts-work">
