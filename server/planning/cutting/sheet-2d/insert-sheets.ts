@@ -28,7 +28,7 @@ export function insertSheets(
       }
     }
     if (best >= 0) {
-      sheets[best] = (sheets[best] as OpenSheet).with(piece);
+      (sheets[best] as OpenSheet).insert(piece);
       continue;
     }
     const stock = stockOrder.find(
@@ -38,7 +38,9 @@ export function insertSheets(
     );
     if (stock === undefined) return null;
     opened[stock] = (opened[stock] as number) + 1;
-    sheets.push(new OpenSheet(job, stock, null).with(piece));
+    const sheet = new OpenSheet(job, stock, null);
+    sheet.insert(piece);
+    sheets.push(sheet);
   }
   return sheets;
 }

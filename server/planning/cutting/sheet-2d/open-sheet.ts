@@ -1,6 +1,7 @@
-import type { SheetJob } from './sheet-job.ts';
+import { besideCost } from './beside-cost.ts';
+import { layOverSome, overSomeCost } from './lay-over-some.ts';
+import type { JobPiece, JobStock, SheetJob } from './sheet-job.ts';
 import {
-  type Axis,
   COLUMN,
   copyWithout,
   group,
@@ -20,10 +21,10 @@ const SOME_BIT = 4;
 export class OpenSheet {
   readonly job: SheetJob;
   readonly stock: number;
-  readonly root: SliceNode | null;
   /** Every node, parents first; the same order in every copy. */
   readonly nodes: SliceNode[] = [];
-  readonly usedArea: number;
+  root: SliceNode | null;
+  usedArea = 0;
   /** Per piece: cost of its best place (Infinity: no room), NaN before it is asked. */
   private placeCost: Float64Array | null = null;
   private place = new Int32Array(0);
@@ -32,15 +33,20 @@ export class OpenSheet {
     this.job = job;
     this.stock = stock;
     this.root = root;
-    const size = job.stocks[stock] as { length: number; width: number };
-    let used = 0;
-    if (root !== null) {
-      root.up = null;
-      measure(root);
-      spread(root, size.length - root.length, size.width - root.width, this.nodes);
-      for (const node of this.nodes) if (node.axis === LEAF) used += node.length * node.width;
-    }
-    this.usedArea = used;
+    this.settle();
+  }
+
+  /** Recomputes sizes, room to grow and area after the tree has changed, and forgets the best places. */
+  private settle(): void {
+    this.nodes.length = 0;
+    this.usedArea = 0;
+    this.placeCost?.fill(Number.NaN);
+    if (this.root === null) return;
+    this.root.up = null;
+    measure(this.root);
+    const { length, width } = this.job.stocks[this.stock] as JobStock;
+    spread(this.root, length - this.root.length, width - this.root.width, this.nodes);
+    for (const node of this.nodes) if (node.axis === LEAF) this.usedArea += node.length * node.width;
   }
 
   /** Lower is better; Infinity when the piece does not fit. */
@@ -57,23 +63,14 @@ export class OpenSheet {
   }
 
   private search(piece: number): number {
-    const { length, width, turnable } = this.job.pieces[piece] as {
-      length: number;
-      width: number;
-      turnable: boolean;
-    };
+    const { length, width, turnable } = this.job.pieces[piece] as JobPiece;
+    const stock = this.job.stocks[this.stock] as JobStock;
+    if (length * width > stock.length * stock.width - this.usedArea) return Infinity;
     if (this.root === null) {
-      const stock = this.job.stocks[this.stock] as { length: number; width: number };
-      const plain =
-        length <= stock.length && width <= stock.width
-          ? emptyCost(stock.length - length, stock.width - width)
-          : Infinity;
-      const turned =
-        turnable && width <= stock.length && length <= stock.width
-          ? emptyCost(stock.length - width, stock.width - length)
-          : Infinity;
-      this.place[piece] = turned < plain ? 1 : 0;
-      return Math.min(plain, turned);
+      const plain = length <= stock.length && width <= stock.width;
+      const turned = turnable && width <= stock.length && length <= stock.width;
+      this.place[piece] = plain ? 0 : 1;
+      return plain || turned ? 0 : Infinity;
     }
     let best = Infinity;
     for (let turn = 0; turn < (turnable && length !== width ? 2 : 1); turn++) {
@@ -111,132 +108,35 @@ export class OpenSheet {
     return best;
   }
 
-  /** A copy of this sheet with the piece in its best place. */
-  with(piece: number): OpenSheet {
+  /** Lays the piece in its best place; it must have one. */
+  insert(piece: number): void {
     this.costOf(piece);
-    const { length, width } = this.job.pieces[piece] as { length: number; width: number };
+    const { length, width } = this.job.pieces[piece] as JobPiece;
     const place = this.place[piece] as number;
     const turned = (place & 1) === 1;
     const item = leaf(piece, turned, turned ? width : length, turned ? length : width);
-    if (this.root === null) return new OpenSheet(this.job, this.stock, item);
-    const target = this.nodes[place >> 3] as SliceNode;
-    if ((place & SOME_BIT) !== 0) {
-      const some = kidsUnder(
-        target,
-        item,
-        target.length + target.growLength,
-        target.width + target.growWidth,
-      );
-      return new OpenSheet(this.job, this.stock, copyInserting(this.root, target, target.axis, item, some));
+    if (this.root === null) this.root = item;
+    else {
+      const target = this.nodes[place >> 3] as SliceNode;
+      if ((place & SOME_BIT) !== 0) layOverSome(target, item);
+      else this.layBeside(target, item, (place & COLUMN_BIT) !== 0 ? COLUMN : ROW);
     }
-    const axis = (place & COLUMN_BIT) !== 0 ? COLUMN : ROW;
-    return new OpenSheet(this.job, this.stock, copyInserting(this.root, target, axis, item, null));
+    this.settle();
+  }
+
+  private layBeside(target: SliceNode, item: SliceNode, axis: typeof ROW | typeof COLUMN): void {
+    if (target.axis === axis) {
+      target.kids.push(item);
+      return;
+    }
+    const { up } = target;
+    const both = group(axis, [target, item]);
+    if (up === null) this.root = both;
+    else up.kids[up.kids.indexOf(target)] = both;
   }
 
   /** A copy without the given nodes of this sheet. */
   without(dropped: ReadonlySet<SliceNode>): OpenSheet {
     return new OpenSheet(this.job, this.stock, this.root === null ? null : copyWithout(this.root, dropped));
   }
-}
-
-/**
- * A copy of the tree with the item beside the target along the axis; or, with `some` given, beside those children of the
- * target, which are brought together for it.
- */
-function copyInserting(
-  node: SliceNode,
-  target: SliceNode,
-  axis: Axis,
-  item: SliceNode,
-  some: readonly SliceNode[] | null,
-): SliceNode {
-  if (node === target) {
-    if (some === null) return group(axis as typeof ROW, [copyWithout(node, null) as SliceNode, item]);
-    const copies = (kids: readonly SliceNode[]): SliceNode[] =>
-      kids.map((kid) => copyWithout(kid, null) as SliceNode);
-    const together = group(node.axis as typeof ROW, copies(some));
-    const under = group(node.axis === ROW ? COLUMN : ROW, [together, item]);
-    return group(node.axis as typeof ROW, [...copies(node.kids.filter((kid) => !some.includes(kid))), under]);
-  }
-  if (node.axis === LEAF) return leaf(node.piece, node.turned, node.length, node.width);
-  return group(
-    node.axis,
-    node.kids.map((kid) => copyInserting(kid, target, axis, item, some)),
-  );
-}
-
-/**
- * Cost of laying a by b over some children of a row (for a column: sizes exchanged), a along the row. `growAlong`: how much
- * the row may grow; `room`: how wide it may be.
- */
-function overSomeCost(node: SliceNode, a: number, b: number, growAlong: number, room: number): number {
-  const most = room - b;
-  const row = node.axis === ROW;
-  let fitting = 0;
-  for (const kid of node.kids) if ((row ? kid.width : kid.length) <= most) fitting++;
-  if (fitting < 2) return Infinity;
-  let along = 0;
-  let across = 0;
-  let taken = 0;
-  let last = Infinity;
-  let lastAt = -1;
-  // Widest first, ties in order, until they are as long as the item.
-  while (along < a && taken < fitting) {
-    let next = -1;
-    let nextAcross = -1;
-    for (let at = 0; at < node.kids.length; at++) {
-      const kid = node.kids[at] as SliceNode;
-      const size = row ? kid.width : kid.length;
-      if (size > most || size > last || (size === last && at <= lastAt) || size <= nextAcross) continue;
-      next = at;
-      nextAcross = size;
-    }
-    if (next < 0) break;
-    const kid = node.kids[next] as SliceNode;
-    along += row ? kid.length : kid.width;
-    if (taken === 0) across = nextAcross;
-    last = nextAcross;
-    lastAt = next;
-    taken++;
-  }
-  if (taken < 2 || taken === node.kids.length || a - along > growAlong) return Infinity;
-  const mismatch = along > a ? (along - a) * b : (a - along) * across;
-  return (
-    mismatch / (a * b) +
-    (0.3 * Math.min(most - across, Math.max(0, growAlong - Math.max(0, a - along)))) / (a + b)
-  );
-}
-
-/** The children that overSomeCost reckoned with. */
-function kidsUnder(node: SliceNode, item: SliceNode, roomLength: number, roomWidth: number): SliceNode[] {
-  const row = node.axis === ROW;
-  const most = row ? roomWidth - item.width : roomLength - item.length;
-  const need = row ? item.length : item.width;
-  const size = (kid: SliceNode): number => (row ? kid.width : kid.length);
-  const sorted = node.kids.filter((kid) => size(kid) <= most).sort((left, right) => size(right) - size(left));
-  const chosen: SliceNode[] = [];
-  let along = 0;
-  for (const kid of sorted) {
-    if (along >= need) break;
-    chosen.push(kid);
-    along += row ? kid.length : kid.width;
-  }
-  return chosen;
-}
-
-function emptyCost(left: number, top: number): number {
-  return Math.min(left, top);
-}
-
-/** Cost of laying a by b beside a node (a along the joint direction). */
-function besideCost(
-  a: number,
-  b: number,
-  along: number,
-  across: number,
-  growAlong: number,
-  growAcross: number,
-): number {
-  const mismatch = b < across ? a * (across - b) : (b - across) * along;
-  return mismatch / (a * b) + (0.3 * Math.min(growAlong - a, across + growAcross - b)) / (a + b);
 }

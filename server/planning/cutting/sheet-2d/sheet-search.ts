@@ -4,11 +4,12 @@ import type { JobPiece, JobStock, SheetJob } from './sheet-job.ts';
 import { LEAF, type SliceNode } from './slicing-tree.ts';
 
 /** Settings of the search, found by trial on public instances; ours, no source. */
-const MEAN_REMOVED = 12;
-const MOST_TOUCHED = 4;
-const HISTORY = 50;
+const MEAN_REMOVED = 20;
+const MOST_TOUCHED = 6;
+const HISTORY = 20;
 const ORDER_NOISE = 0.5;
-const BLINK = 0.02;
+const BLINK = 0.1;
+const NONE: ReadonlySet<SliceNode> = new Set();
 const EMPTINESS_WEIGHT = 0.3;
 
 /**
@@ -59,8 +60,9 @@ export class SheetSearch {
   private step(): void {
     const sheets = this.current.slice();
     const pool = this.outside.slice();
-    this.ruin(sheets, pool);
-    const outside = this.recreate(sheets, pool);
+    const own = new Set<OpenSheet>();
+    this.ruin(sheets, pool, own);
+    const outside = this.recreate(sheets, pool, own);
     if (outside.length === 0) {
       this.best = sheets;
       this.bestCost = costOf(this.job, sheets);
@@ -94,7 +96,7 @@ export class SheetSearch {
     this.history.fill(this.value);
   }
 
-  private ruin(sheets: OpenSheet[], pool: number[]): void {
+  private ruin(sheets: OpenSheet[], pool: number[], own: Set<OpenSheet>): void {
     if (sheets.length === 0) return;
     const total = 1 + this.below(2 * MEAN_REMOVED - 1);
     const touched = 1 + this.below(MOST_TOUCHED);
@@ -113,14 +115,16 @@ export class SheetSearch {
         }
       }
       removed += got;
-      sheets[index] = sheet.without(dropped);
+      const copy = sheet.without(dropped);
+      own.add(copy);
+      sheets[index] = copy;
     }
     for (let index = sheets.length - 1; index >= 0; index--)
       if ((sheets[index] as OpenSheet).root === null) sheets.splice(index, 1);
   }
 
-  /** Puts pieces back one by one, each in its best place; returns those that stay outside. */
-  private recreate(sheets: OpenSheet[], pool: readonly number[]): number[] {
+  /** Puts pieces back one by one, each in its best place; returns those that stay outside. Sheets of others are copied first. */
+  private recreate(sheets: OpenSheet[], pool: readonly number[], own: Set<OpenSheet>): number[] {
     const outside: number[] = [];
     let spent = costOf(this.job, sheets);
     for (const piece of this.shuffledBySize(pool)) {
@@ -134,12 +138,19 @@ export class SheetSearch {
         }
       }
       if (best >= 0) {
-        sheets[best] = (sheets[best] as OpenSheet).with(piece);
+        let sheet = sheets[best] as OpenSheet;
+        if (!own.has(sheet)) {
+          sheet = sheet.without(NONE);
+          own.add(sheet);
+          sheets[best] = sheet;
+        }
+        sheet.insert(piece);
         continue;
       }
       const opened = this.open(sheets, piece, this.bestCost - spent);
       if (opened === null) outside.push(piece);
       else {
+        own.add(opened);
         sheets.push(opened);
         spent += stockOf(this.job, opened.stock).cost;
       }
@@ -160,7 +171,8 @@ export class SheetSearch {
       seen++;
       if (this.below(seen) === 0) chosen = empty;
     }
-    return chosen === null ? null : chosen.with(piece);
+    chosen?.insert(piece);
+    return chosen;
   }
 
   private shuffledBySize(pool: readonly number[]): number[] {

@@ -87,10 +87,10 @@ function fillOffcuts(job: SheetJob, free: readonly number[]): { filled: OpenShee
     Array<number>(Math.min((job.stocks[stock] as JobStock).limit, OFFCUTS_OFFERED)).fill(stock),
   );
   for (const stock of offered.slice(0, OFFCUTS_OFFERED)) {
-    let sheet = new OpenSheet(job, stock, null);
+    const sheet = new OpenSheet(job, stock, null);
     for (const piece of order) {
       while ((left[piece] as number) > 0 && sheet.costOf(piece) < Number.POSITIVE_INFINITY) {
-        sheet = sheet.with(piece);
+        sheet.insert(piece);
         left[piece] = (left[piece] as number) - 1;
       }
     }
