@@ -49,9 +49,9 @@ function picture(book: ScreenBook, row: PartRow, figures: PartPlanView): Templat
 }
 
 const GRAIN = {
-  along: 'grain along the length',
-  across: 'grain along the width',
-  free: 'may be turned',
+  along: 'Grain along the length',
+  across: 'Grain along the width',
+  free: 'May be turned',
 } as const;
 
 function faceKey(face: 'show' | 'back', words: string, tone: string | null, name: string): TemplateResult {

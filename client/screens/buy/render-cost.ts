@@ -41,11 +41,10 @@ function renderCategories({ formats, project }: ScreenBook): TemplateResult {
     <tbody>
       ${categories.map(
         ({ id, planned, unpricedLines }) => html`<tr>
-          <th scope="row">
-            ${CATEGORY_WORDS[id]}${(unpricedLines ?? 0) > 0 ? html`<small>and ${unpricedWords(unpricedLines ?? 0)}</small>` : nothing}
-          </th>
+          <th scope="row">${CATEGORY_WORDS[id]}</th>
           <td class="bar-cell">
             <svg aria-hidden="true"><rect width="${scale(planned ?? 0)}%" height="100%" rx="2" /></svg>
+            ${(unpricedLines ?? 0) > 0 ? html`<small>and ${unpricedWords(unpricedLines ?? 0)}</small>` : nothing}
           </td>
           <td class="number">
             ${figureButton(`buy/categories/${id}/planned`, formats.money(planned), CATEGORY_WORDS[id])}

@@ -41,6 +41,7 @@ export function renderRecoat(product: Product): TemplateResult {
                 (_, index) => index,
                 (interval, index) => intervalRow(product, interval, index),
               ),
+              { extraClass: 'recoat-table' },
             )
       }
       ${recoatEvidence === null ? nothing : html`<p class="under-table">${renderEvidence(recoatEvidence)}</p>`}

@@ -10,6 +10,8 @@ type Layout = Material['layouts'][number];
 
 /** Below this share of the stock, percent, a part's name would not fit; its number stands alone. */
 const NAMED_FROM = { width: 17, height: 11 };
+/** From here up there is room for its size as well. */
+const SIZED_FROM = { width: 24, height: 20 };
 
 /** One sheet or board with what is cut from it, to scale, and its parts by number. */
 export function renderLayout(book: ScreenBook, material: Material, layout: Layout): TemplateResult {
@@ -34,7 +36,7 @@ export function renderLayout(book: ScreenBook, material: Material, layout: Layou
       style="aspect-ratio: ${material.kind === 'board' ? '24 / 1' : `${layout.lengthMm} / ${layout.widthMm}`}"
     >
       <rect class="stock" width="100%" height="100%" />
-      ${pieces.map((piece) => drawPiece(piece, parts, names))}
+      ${pieces.map((piece) => drawPiece(formats, piece, parts, names))}
     </svg>
     <ul class="layout-parts">
       ${parts.map(
@@ -49,6 +51,7 @@ export function renderLayout(book: ScreenBook, material: Material, layout: Layou
 }
 
 function drawPiece(
+  formats: ScreenBook['formats'],
   piece: SheetPiece,
   parts: readonly NumberedPart[],
   names: ReadonlyMap<string, string>,
@@ -58,12 +61,14 @@ function drawPiece(
   if (number === undefined)
     return svg`<rect class="offcut" x="${x}%" y="${y}%" width="${width}%" height="${height}%" />`;
   const named = width >= NAMED_FROM.width && height >= NAMED_FROM.height;
+  const sized = width >= SIZED_FROM.width && height >= SIZED_FROM.height;
   const name = names.get(piece.partId ?? '') ?? '';
   // A drawing of its own, so that a name too long for its part ends at the part's edge.
   return svg`<svg x="${x}%" y="${y}%" width="${width}%" height="${height}%">
     <title>${name}${piece.turned ? ', turned' : ''}</title>
     <rect class="part" width="100%" height="100%" />
-    ${named ? svg`<text class="wide-label" x="50%" y="50%">${number} · ${name}</text>` : nothing}
+    ${named ? svg`<text class="wide-label" x="50%" y="50%" dy=${sized ? '-0.5em' : 0}>${number} · ${name}</text>` : nothing}
+    ${sized ? svg`<text class="size-label" x="50%" y="50%" dy="0.85em">${formats.length(piece.lengthMm)} × ${formats.length(piece.widthMm)}</text>` : nothing}
     <text class=${named ? 'narrow-label' : ''} x="50%" y="50%">${number}</text>
   </svg>`;
 }

@@ -42,20 +42,18 @@ export function renderStep(book: ScreenBook, { step, steps, index, coats, most }
       </div>
       <div class="step-product">${liquid || ABRASIVE_STEPS.includes(step.kind) ? productInput(book, step, name) : nothing}</div>
       <div class="step-times">${counted ? timesInput(book, step, name, liquid) : nothing}</div>
-      <div class="step-method">
-        ${
-          liquid
-            ? choiceInput({
-                place: at('method'),
-                label: `Method of ${name}`,
-                value: step.method,
-                choices: choicesFrom(METHOD_WORDS),
-                save: saveField('steps', step.id, 'method'),
-                problems,
-              })
-            : renderPieces(book, step.recipeId, coats)
-        }
-      </div>
+      <div class="step-method">${
+        liquid
+          ? choiceInput({
+              place: at('method'),
+              label: `Method of ${name}`,
+              value: step.method,
+              choices: choicesFrom(METHOD_WORDS),
+              save: saveField('steps', step.id, 'method'),
+              problems,
+            })
+          : renderPieces(book, step.recipeId, coats)
+      }</div>
       <div class="step-acts">
         ${
           liquid
