@@ -2,6 +2,7 @@ import '@fontsource-variable/source-sans-3';
 import './style/tokens.css';
 import './style/base.css';
 import { render } from 'lit-html';
+import { listenForDroppedFiles } from './exchange/exchange-dialogs.ts';
 import { SCREEN_WORDS } from './shell/navigation.ts';
 import { renderShell } from './shell/render-shell.ts';
 import { listenForShortcuts } from './shell/shortcuts.ts';
@@ -30,4 +31,5 @@ function draw(): void {
 subscribe(draw);
 draw();
 listenForShortcuts();
+listenForDroppedFiles();
 void start();

@@ -28,6 +28,8 @@ const SHAPES = {
   close: svg`<path d="m5 5 10 10M15 5 5 15"/>`,
   caret: svg`<path d="m5.5 8 4.5 4.5L14.5 8"/>`,
   folder: svg`<path d="M3 5h5l1.5 2H17v9H3z"/>`,
+  import: svg`<path d="M10 3.5v8M6.5 8l3.5 3.5L13.5 8M3.5 12.5v4h13v-4"/>`,
+  export: svg`<path d="M10 11.5v-8M6.5 7 10 3.5 13.5 7M3.5 12.5v4h13v-4"/>`,
   more: svg`<path d="M4.5 10h.01M10 10h.01M15.5 10h.01" stroke-width="2.4"/>`,
 } as const satisfies Record<string, SVGTemplateResult>;
 

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { openExport, openImport } from '../exchange/exchange-dialogs.ts';
 import { type AppState, actions } from '../state/store.ts';
 import { icon } from './icons.ts';
 import { askForNewProject, askToDelete, askToDuplicate } from './project-dialogs.ts';
@@ -24,10 +25,12 @@ export function renderProjectMenu(state: AppState): TemplateResult {
         </ul>
         <div class="menu-actions">
           <button class="menu-item" @click=${() => choose(askForNewProject)}>${icon('plus')} New project…</button>
+          <button class="menu-item" @click=${() => choose(() => openImport())}>${icon('import')} Import…</button>
           ${
             project === null
               ? nothing
               : html`
+                <button class="menu-item" @click=${() => choose(openExport)}>${icon('export')} Export…</button>
                 <button class="menu-item" @click=${() => choose(askToDuplicate)}>${icon('duplicate')} Duplicate this project…</button>
                 <button class="menu-item danger" @click=${() => choose(askToDelete)}>${icon('bin')} Delete this project…</button>
               `

@@ -35,7 +35,7 @@ function renderMain(state: AppState): TemplateResult {
   if (state.phase === 'unreachable') return renderUnreachable();
   // The catalogue and its products are there also without a project.
   if (state.project === null && state.screen !== 'catalogue')
-    return state.phase === 'starting' ? renderLoading() : renderNoProject();
+    return state.phase === 'starting' ? renderLoading() : renderNoProject(state);
   const render = screenRenderer(state.screen, actions.redraw);
   return html`
     ${state.project === null ? nothing : renderTotals(state.project)}
@@ -50,7 +50,18 @@ function renderLoading(): TemplateResult {
   </div>`;
 }
 
-function renderNoProject(): TemplateResult {
+function renderNoProject({ projects }: AppState): TemplateResult {
+  if (projects.length > 0)
+    return html`<div class="empty">
+      <h2>No project is open</h2>
+      <ul class="choose-project">
+        ${projects.map(
+          ({ id, name }) =>
+            html`<li><button class="button" @click=${() => void actions.openProject(id)}>${name}</button></li>`,
+        )}
+      </ul>
+      <button class="button primary" @click=${askForNewProject}>New project</button>
+    </div>`;
   return html`<div class="empty">
     <h2>No project yet</h2>
     <p>A project is one piece of furniture or one job: a part list, and everything that follows from it.</p>

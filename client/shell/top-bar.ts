@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Problem } from '../../server/planning/problem.ts';
+import { openExport, openImport } from '../exchange/exchange-dialogs.ts';
 import { type AppState, actions, type Mode } from '../state/store.ts';
 import { openHelp } from './help-dialog.ts';
 import { type IconName, icon } from './icons.ts';
@@ -29,7 +30,7 @@ export function renderTopBar(state: AppState): TemplateResult {
       ${project === null ? nothing : renderChips(project.settings.units, project.settings.currency)}
       <span class="spacer"></span>
       <span class="saving">${state.pending > 0 ? 'Saving…' : ''}</span>
-      ${project === null ? nothing : renderEditing(state, project)}
+      ${project === null ? nothing : renderExchange()} ${project === null ? nothing : renderEditing(state, project)}
       <button
         class="button plain icon mode"
         title="${MODE_WORDS[state.mode]}; press for the next"
@@ -51,6 +52,13 @@ function renderChips(units: 'metric' | 'us', currency: string): TemplateResult {
   return html`<span class="chips">
     <button class="chip" title="Units of this project; change them in Settings" aria-label="Units: ${words}" @click=${settings}>${words}</button>
     <button class="chip" title="Currency of this project; change it in Settings" aria-label="Currency: ${currency}" @click=${settings}>${currency}</button>
+  </span>`;
+}
+
+function renderExchange(): TemplateResult {
+  return html`<span class="chips exchange">
+    <button class="button plain" title="Bring a part list or a project in" @click=${() => openImport()}>${icon('import')} Import</button>
+    <button class="button plain" title="Save lists and the project as files" @click=${openExport}>${icon('export')} Export</button>
   </span>`;
 }
 
