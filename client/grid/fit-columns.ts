@@ -2,7 +2,7 @@ import type { GridApi } from 'ag-grid-community';
 import type { SheetColumn, SheetRow } from './grid-column.ts';
 
 /** As in the style sheets: a phone, or a window as narrow as one. */
-const NARROW_WINDOW = '(width < 48rem)';
+export const NARROW_WINDOW = '(width < 48rem)';
 
 /** Hides and narrows the columns that say so while the window is narrow. */
 export function fitColumns<Row extends SheetRow>(

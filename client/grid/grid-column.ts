@@ -52,6 +52,8 @@ export interface SheetColumn<Row extends SheetRow> {
   /** Columns with the same group stand under one heading. */
   readonly group?: string;
   readonly width: number;
+  /** When other rows are first shown, the column is made as wide as its content, within these bounds. */
+  readonly fit?: { readonly min: number; readonly max: number };
   /** On a narrow window: its width there, or not shown at all. */
   readonly narrow?: number | 'hidden';
   readonly pinned?: boolean;

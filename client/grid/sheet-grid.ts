@@ -6,6 +6,7 @@ import { clipboardEvents } from './clipboard-events.ts';
 import { columnDefinitions } from './column-definitions.ts';
 import { fillHandle } from './fill-handle.ts';
 import { fitColumns } from './fit-columns.ts';
+import { fitToContent } from './fit-to-content.ts';
 import { type CellEdit, isEditable, type SheetColumn, type SheetRow } from './grid-column.ts';
 import { gridTheme } from './grid-theme.ts';
 import { headerTitles } from './header-titles.ts';
@@ -44,7 +45,7 @@ export interface Sheet<Row extends SheetRow> {
   /** Keys of the rows the range touches. */
   selectedKeys(): string[];
   showColumns(columnIds: readonly string[], visible: boolean): void;
-  /** Forgets range and scroll, for rows that have nothing to do with the ones before. */
+  /** Forgets range, scroll and widths, for rows that have nothing to do with the ones before. */
   reset(): void;
   /** Puts scroll and marks back after the host was out of the document. */
   resume(): void;
@@ -55,6 +56,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
   const { host, columns } = options;
   let rows: readonly Row[] = [];
   let repaint = (): void => undefined;
+  let fitted = false;
 
   const api: GridApi<Row> = createGrid<Row>(host, {
     theme: gridTheme,
@@ -153,6 +155,8 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
       rows = next;
       api.setGridOption('rowData', [...next]);
       api.setGridOption('pinnedBottomRowData', totals === null ? [] : [totals]);
+      if (!fitted) fitToContent(api, columns, rows);
+      fitted = true;
       // In the next frame, because rows only then carry their new places.
       if (moved) requestAnimationFrame(selection.followFocus);
     },
@@ -176,6 +180,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     showColumns: (ids, visible) => api.setColumnsVisible([...ids], visible),
     reset() {
       selection.set(null);
+      fitted = false;
       api.clearFocusedCell();
       if (rows.length > 0) api.ensureIndexVisible(0, 'top');
     },

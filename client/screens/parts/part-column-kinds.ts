@@ -67,7 +67,7 @@ export function choice(
   width: number,
   choices: () => readonly Choice[],
   view: (row: PartSheetRow, value: string) => CellView,
-  extra: Pick<PartColumn, 'group' | 'cleared'>,
+  extra: Pick<PartColumn, 'group' | 'cleared' | 'fit'>,
 ): PartColumn {
   return {
     ...text(field, header, describe, width),

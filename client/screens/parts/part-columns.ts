@@ -24,6 +24,7 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
     choice(field, header, `${header} edge`, 116, () => book().edgeChoices, edgeView, {
       group: 'Edges',
       cleared: HIDDEN_EDGE,
+      fit: { min: 76, max: 160 },
     });
   const corner = (
     field: (typeof CORNER_FIELDS)[number],
@@ -35,7 +36,10 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
     hidden: true,
   });
   const finish = (field: PartField, header: PartColumn['header'], describe: string): PartColumn =>
-    choice(field, header, describe, 116, () => book().recipeChoices, recipeView, { group: 'Finish' });
+    choice(field, header, describe, 116, () => book().recipeChoices, recipeView, {
+      group: 'Finish',
+      fit: { min: 96, max: 170 },
+    });
   return [
     {
       id: 'number',
@@ -49,12 +53,20 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
       view: (row) => ({ text: row.kind === 'totals' || row.kind === 'blank' ? '' : String(row.number) }),
       raw: () => '',
     },
-    { ...text('name', 'Part', 'part name', 156), narrow: 116, pinned: true, view: nameView },
-    text('section', 'Section', 'section, a grouping of your own', 100),
+    {
+      ...text('name', 'Part', 'part name', 156),
+      fit: { min: 132, max: 220 },
+      narrow: 116,
+      pinned: true,
+      view: nameView,
+    },
+    { ...text('section', 'Section', 'section, a grouping of your own', 100), fit: { min: 80, max: 140 } },
     { ...text('quantity', 'Qty', 'quantity', 54), numeric: true, view: quantityView },
     length('length', withUnit('Length'), 'finished length, along the grain', 96, (plan) => plan.lengthMm),
     length('width', withUnit('Width'), 'finished width', 92, (plan) => plan.widthMm),
-    choice('materialId', 'Material', 'material', 112, () => book().materialChoices, productView, {}),
+    choice('materialId', 'Material', 'material', 112, () => book().materialChoices, productView, {
+      fit: { min: 92, max: 150 },
+    }),
     choice('grain', 'Grain', 'grain direction', 70, () => GRAIN_CHOICES, plainView, { cleared: 'along' }),
     edge('edgeFront', 'Front'),
     edge('edgeBack', 'Back'),

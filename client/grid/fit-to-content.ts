@@ -1,0 +1,40 @@
+import type { GridApi } from 'ag-grid-community';
+import { NARROW_WINDOW } from './fit-columns.ts';
+import type { CellView, SheetColumn, SheetRow } from './grid-column.ts';
+
+/** What a cell has beside its text, px: padding and border on both sides, and a little air. */
+const AROUND_PX = 24;
+const SWATCH_PX = 16;
+/** Rows looked at; the rest of a very long list is taken to be like them. */
+const ROWS_LOOKED_AT = 300;
+
+/** Makes the columns that ask for it as wide as what the rows show in them. */
+export function fitToContent<Row extends SheetRow>(
+  api: GridApi<Row>,
+  columns: readonly SheetColumn<Row>[],
+  rows: readonly Row[],
+): void {
+  const measure = textMeasure();
+  const narrow = window.matchMedia(NARROW_WINDOW).matches;
+  const looked = rows.slice(0, ROWS_LOOKED_AT);
+  api.setColumnWidths(
+    columns.flatMap(({ id, fit, narrow: there, view }) => {
+      if (fit === undefined || (narrow && there !== undefined)) return [];
+      const widest = Math.max(0, ...looked.map((row) => width(view(row), measure)));
+      return [{ key: id, newWidth: Math.ceil(Math.min(fit.max, Math.max(fit.min, widest))) }];
+    }),
+  );
+}
+
+function width({ text, tone, swatch }: CellView, measure: (text: string) => number): number {
+  if (tone === 'absent' || tone === 'quiet') return 0;
+  return measure(text) + AROUND_PX + (swatch === undefined ? 0 : SWATCH_PX);
+}
+
+function textMeasure(): (text: string) => number {
+  const context = document.createElement('canvas').getContext('2d');
+  if (context === null) return () => 0;
+  const { fontSize, fontFamily } = getComputedStyle(document.body);
+  context.font = `${fontSize} ${fontFamily}`;
+  return (text) => context.measureText(text).width;
+}
