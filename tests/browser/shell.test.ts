@@ -280,7 +280,7 @@ describe('projects', () => {
     await page.waitForFunction(() => document.querySelector('.project-name')?.textContent === 'Bench');
     await grid.settled();
     expect(await grid.names()).toEqual([]);
-    expect(await page.locator('.chips').textContent()).toMatch(/inch\s*USD/);
+    expect(await page.locator('.chip').allTextContents()).toEqual(['inch', 'USD']);
     await page.getByRole('button', { name: 'Add part' }).click();
     await page.keyboard.type('Seat');
     await page.keyboard.press('Enter');
