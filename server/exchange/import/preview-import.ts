@@ -146,7 +146,7 @@ function productQuestions(rows: readonly PreviewRow[], choices: ImportChoices): 
   if (ticked.length > 0)
     questions.push({
       kind: 'banding',
-      text: `${rowWords(ticked.length)} edges with a banding that the list does not say, or that the catalogue does not know: which is it?`,
+      text: `${rowWords(ticked.length)} banded edges, but no banding that the catalogue knows: which is it?`,
       column: null,
     });
   return questions;

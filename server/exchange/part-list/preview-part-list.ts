@@ -151,6 +151,9 @@ function quantityCell(text: string): PreviewCell {
   return reading.ok ? clear(reading.normalised) : refused(text, `${reading.message} ${reading.wayOut}`);
 }
 
+/** "1.800": read as it stands, a part of less than ten millimetres; more likely a length with its thousands marked. */
+const THOUSANDS_LIKE = /^[1-9]\.\d{3}$/;
+
 /** Gives a bare number the unit of its heading, and a decimal comma its point where the column is known to use one. */
 function lengthCell(
   { text, column }: { readonly text: string; readonly column: ColumnGuess | null },
@@ -162,6 +165,12 @@ function lengthCell(
   const decimal = column?.decimalComma === true ? text.replace(/(\d),(\d+)/, '$1.$2') : text;
   const reading = readLength(bare && unit !== null ? `${decimal} ${unit}` : decimal, choices.units);
   if (!reading.ok) return refused(text, `${reading.message} ${reading.wayOut}`);
+  if (THOUSANDS_LIKE.test(decimal) && (unit ?? (choices.units === 'metric' ? 'mm' : 'in')) === 'mm') {
+    return doubt(
+      reading.normalised,
+      `«${text}» is read with a decimal point, as ${reading.mm} mm: write it without the point if that marks the thousands.`,
+    );
+  }
   if (decimal !== text && /,\d{3}(?!\d)/.test(text)) {
     return doubt(reading.normalised, `«${text}» is read with a decimal comma, like the rest of its column.`);
   }

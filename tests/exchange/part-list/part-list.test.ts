@@ -162,6 +162,17 @@ describe('previewing the rows', () => {
     expect(rows[1]?.length).toMatchObject({ text: '1.220 mm', state: 'doubt' });
   });
 
+  it('marks millimetres that look like thousands with a point, and leaves inches and longer ones alone', () => {
+    const cell = (text: string, heading = 'L', units: 'metric' | 'us' = 'metric') =>
+      preview(`Part;${heading};W\nSide;${text};300`, { units }).rows[0]?.length;
+    expect(cell('1.800')).toMatchObject({ text: '1.800 mm', state: 'doubt' });
+    expect(cell('1.800', 'L (mm)', 'us')).toMatchObject({ state: 'doubt' });
+    expect(cell('600.075')).toMatchObject({ state: 'read' });
+    expect(cell('1.800 m')).toMatchObject({ state: 'read' });
+    expect(cell('1.875', 'L', 'us')).toMatchObject({ state: 'read' });
+    expect(cell('1.875', 'L (in)')).toMatchObject({ state: 'read' });
+  });
+
   it.each([
     ['4 pcs', '4'],
     ['(12)', '12'],
