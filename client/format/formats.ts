@@ -8,6 +8,8 @@ import { figureText } from './figure-text.ts';
 /** The project's way of printing each quantity; null prints as "unknown" everywhere. */
 export interface Formats {
   readonly length: (mm: number | null) => string;
+  /** Thickness of a material or a band: measured with a caliper, so inches are decimals even where lengths are fractions. */
+  readonly thickness: (mm: number | null) => string;
   readonly run: (metres: number | null) => string;
   readonly area: (m2: number | null) => string;
   readonly volume: (litres: number | null) => string;
@@ -31,6 +33,7 @@ export function formatsFor(settings: ProjectSettings): Formats {
       figureText(value, unit, settings);
   const formats: Formats = {
     length: as('mm'),
+    thickness: (mm) => figureText(mm, 'mm', { ...settings, inchStyle: 'decimal' }),
     run: as('m'),
     area: as('m2'),
     volume: as('L'),

@@ -64,16 +64,14 @@ function faceKey(face: 'show' | 'back', words: string, tone: string | null, name
 
 function sizes({ formats }: ScreenBook, figures: PartPlanView): TemplateResult {
   const at = (field: keyof PartPlanView): string => `parts/${figures.id}/${field}`;
-  const length = (
-    field: 'lengthMm' | 'widthMm' | 'thicknessMm' | 'cutLengthMm' | 'cutWidthMm',
-    name: string,
-  ) => figureButton(at(field), formats.length(figures[field]), name);
+  const length = (field: 'lengthMm' | 'widthMm' | 'cutLengthMm' | 'cutWidthMm', name: string) =>
+    figureButton(at(field), formats.length(figures[field]), name);
   return html`<dl class="part-figures">
     <div>
       <dt>Finished</dt>
       <dd>
         ${length('lengthMm', 'Finished length')} × ${length('widthMm', 'Finished width')} ×
-        ${length('thicknessMm', 'Thickness')}
+        ${figureButton(at('thicknessMm'), formats.thickness(figures.thicknessMm), 'Thickness')}
       </dd>
     </div>
     <div class="lead">

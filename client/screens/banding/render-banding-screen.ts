@@ -84,6 +84,6 @@ function sizeWords({ products, formats }: ScreenBook, id: string): string {
   const thick = product?.figures.thicknessActual?.typical ?? null;
   return [
     width === null ? 'width not known' : `${formats.length(width)} wide`,
-    thick === null ? 'thickness not known' : `${formats.length(thick)} thick`,
+    thick === null ? 'thickness not known' : `${formats.thickness(thick)} thick`,
   ].join(', ');
 }

@@ -46,7 +46,7 @@ function renderRoll(
   const left = formats.run(roll.leftMm / 1000);
   return html`<li>
     <p class="roll-name">
-      <b>${number}</b> ${roll.label}${roll.onHandId === null ? nothing : html` <span class="tag">on hand</span>`}
+      <b>${number}</b> ${roll.label}
       <span class="roll-left">${left} left</span>
     </p>
     <svg class="roll-bar" role="group" aria-label="${pieces} strips on ${roll.label}, ${left} left">

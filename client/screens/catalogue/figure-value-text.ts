@@ -34,7 +34,12 @@ export function figureValueText(figure: ProductFigure, productUnit: ProductUnit)
         : high === null
           ? `from ${print(low)}`
           : `from ${bare(low)} to ${bare(high)}`;
-  if (typical === null) return ends === '' ? null : ends;
+  if (typical === null)
+    return ends === ''
+      ? null
+      : low !== null && high !== null
+        ? `${ends}${unit === 'min' ? '' : ` ${symbol}`}`
+        : ends;
   return ends === '' ? print(typical) : `${print(typical)}, ${ends}`;
 }
 

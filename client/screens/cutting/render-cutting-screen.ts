@@ -59,7 +59,7 @@ function renderMaterial(book: ScreenBook, material: Material): TemplateResult {
         ${stat('No plan needs fewer than', `${at}/boundStocks`, formats.count(material.boundStocks))}
         ${stat('Cost', `${at}/costMinor`, formats.money(material.costMinor), { below: 'before tax' })}
         ${board ? stat('Net length', `${at}/netM`, formats.run(material.netM)) : stat('Net area', `${at}/netM2`, formats.area(material.netM2))}
-        ${stat('Thickness', `${at}/thicknessMm`, formats.length(material.thicknessMm))}
+        ${stat('Thickness', `${at}/thicknessMm`, formats.thickness(material.thicknessMm))}
       </dl>
       ${
         material.layouts.length === 0

@@ -26,7 +26,6 @@ export function renderLayout(book: ScreenBook, material: Material, layout: Layou
   return html`<li class="layout">
     <p class="layout-name">
       <b>${layout.count} ×</b> ${layout.label}
-      ${layout.onHandId === null ? nothing : html`<span class="tag">on hand</span>`}
       <span class="layout-size">${size}</span>
     </p>
     <svg

@@ -126,10 +126,14 @@ function ruleRow(book: ScreenBook, rule: RuleRow): TemplateResult {
   </tr>`;
 }
 
-/** The catalogue's own rate, shown where none is typed. */
+/** The catalogue's own rate, shown where none is typed. Pieces such as rags are known by the area one serves. */
 function catalogueRate(product: Product | undefined, per: UsageRule['per']): string | null {
-  const rate = per === 'banding-metre' ? product?.figures.usePerMetre : product?.figures.usePerArea;
-  return rate?.typical == null || per === 'part' || per === 'project' ? null : `${rate.typical} (catalogue)`;
+  const { usePerMetre, usePerArea, areaPerPiece } = product?.figures ?? {};
+  if (per === 'part' || per === 'project') return null;
+  if (per === 'banding-metre')
+    return usePerMetre?.typical == null ? null : `${usePerMetre.typical} (catalogue)`;
+  if (usePerArea?.typical != null) return `${usePerArea.typical} (catalogue)`;
+  return areaPerPiece?.typical == null ? null : `1 per ${areaPerPiece.typical} m²`;
 }
 
 async function add(): Promise<void> {

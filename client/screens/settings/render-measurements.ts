@@ -76,7 +76,7 @@ function measurementRow(book: ScreenBook, row: MeasurementRow): TemplateResult {
       textInput({
         place: at('thicknessMm'),
         label: `Measured thickness of ${name}`,
-        text: formats.length(row.thicknessMm),
+        text: formats.thickness(row.thicknessMm),
         read: (typed) => readLengthMm(typed, settings.units, { leastMm: THINNEST_MM, mostMm: THICKEST_MM }),
         save: saveField('measurements', row.id, 'thicknessMm'),
         problems,
@@ -84,7 +84,7 @@ function measurementRow(book: ScreenBook, row: MeasurementRow): TemplateResult {
       }),
       'number',
     )}
-    ${stackCell('Catalogue says', formats.length(typical), 'number')}
+    ${stackCell('Catalogue says', formats.thickness(typical), 'number')}
     ${stackCell('', removeAct('measurements', row.id, `measurement of ${name}`), 'acts')}
   </tr>`;
 }
