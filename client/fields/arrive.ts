@@ -3,7 +3,8 @@ import { placeKey } from './place.ts';
 
 /**
  * Puts the keyboard where the user asked to be taken. Called while a screen is drawn; acts once the drawing is in
- * the page. A place whose field is not on the page (a whole row, a list) is answered by the row that holds it.
+ * the page. A place whose field is not on the page (a whole row, a list) is answered by the row that holds it, and
+ * one that is not there at all by the screen's title, so that the request is over either way.
  */
 export function arrive(state: AppState): void {
   const { focus } = state;
@@ -14,10 +15,10 @@ export function arrive(state: AppState): void {
       (focus.id === null
         ? null
         : find(`[data-row="${CSS.escape(`${focus.table}/${focus.id}`)}"] :is(input, select, button)`)) ??
-      find(`[data-list="${focus.table}"]`);
-    if (target === null) return;
-    target.scrollIntoView({ block: 'center' });
-    target.focus();
+      find(`[data-list="${focus.table}"]`) ??
+      find('.screen h1');
+    target?.scrollIntoView({ block: 'center' });
+    target?.focus();
     actions.arrived();
   });
 }

@@ -3,6 +3,7 @@ import './banding.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import type { PlanView } from '../../../server/http/contract.ts';
+import { productProblems } from '../../fields/product-problems.ts';
 import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
 import { stat } from '../../fields/stat.ts';
 import { figureButton } from '../../panels/figure-button.ts';
@@ -72,7 +73,7 @@ function renderProduct(book: ScreenBook, banding: Banding): TemplateResult {
         ${stat('Strips', `${at}/strips`, formats.count(banding.strips))}
         ${stat('Edge', `${at}/edgeM`, formats.run(banding.edgeM), { below: 'without overhang' })}
       </dl>
-      ${renderRolls(book, banding)} ${renderStrips(book, banding)}
+      ${productProblems(book.problems, banding.id)} ${renderRolls(book, banding)} ${renderStrips(book, banding)}
     </div>
   </article>`;
 }

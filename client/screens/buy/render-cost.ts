@@ -43,8 +43,12 @@ function renderCategories({ formats, project }: ScreenBook): TemplateResult {
         ({ id, planned, unpricedLines }) => html`<tr>
           <th scope="row">${CATEGORY_WORDS[id]}</th>
           <td class="bar-cell">
-            <svg aria-hidden="true"><rect width="${scale(planned ?? 0)}%" height="100%" rx="2" /></svg>
-            ${(unpricedLines ?? 0) > 0 ? html`<small>and ${unpricedWords(unpricedLines ?? 0)}</small>` : nothing}
+            ${
+              planned === null
+                ? nothing
+                : html`<svg aria-hidden="true"><rect width="${scale(planned)}%" height="100%" rx="2" /></svg>`
+            }
+            ${(unpricedLines ?? 0) > 0 ? html`<small>${planned === null ? '' : 'and '}${unpricedWords(unpricedLines ?? 0)}</small>` : nothing}
           </td>
           <td class="number">
             ${figureButton(`buy/categories/${id}/planned`, formats.money(planned), CATEGORY_WORDS[id])}

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Catalogue, Product } from '../../../server/planning/product.ts';
+import { placeKey } from '../../fields/place.ts';
+import { productProblems } from '../../fields/product-problems.ts';
 import { KIND_WORDS } from '../../fields/products-of.ts';
 import { screenIcon } from '../../fields/screen-icons.ts';
 import { icon } from '../../shell/icons.ts';
@@ -24,7 +26,7 @@ export function renderProduct(
         ${screenIcon('back')}
       </button>
       <div class="product-title">
-        <h2 id="product-name">${product.name}</h2>
+        <h2 id="product-name" tabindex="-1" data-at=${placeKey({ table: 'products', id: product.id, field: null })}>${product.name}</h2>
         <p>
           ${KIND_WORDS[product.kind][0]}, counted in ${UNIT_WORDS[product.unit]}
           <span class="tag">${product.origin === 'user' ? 'yours' : 'shipped'}</span>
@@ -43,6 +45,7 @@ export function renderProduct(
         ? html`<p class="aside-words">Retired: projects that use it keep it, but it is no longer offered.</p>`
         : nothing
     }
+    ${productProblems(state.project?.plan.problems ?? [], product.id, false)}
     ${product.note === null ? nothing : html`<p class="product-note">${product.note}</p>`}
     ${renderFigures(state, product, view)} ${renderPacks(state, catalogue, product)}
     ${product.kind === 'finish' ? renderRecoat(product) : nothing} ${renderProperties(catalogue, product)}

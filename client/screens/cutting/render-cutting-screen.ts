@@ -3,6 +3,7 @@ import './cutting.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import type { PlanView } from '../../../server/http/contract.ts';
+import { productProblems } from '../../fields/product-problems.ts';
 import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
 import { stat } from '../../fields/stat.ts';
 import { icon } from '../../shell/icons.ts';
@@ -61,9 +62,10 @@ function renderMaterial(book: ScreenBook, material: Material): TemplateResult {
         ${board ? stat('Net length', `${at}/netM`, formats.run(material.netM)) : stat('Net area', `${at}/netM2`, formats.area(material.netM2))}
         ${stat('Thickness', `${at}/thicknessMm`, formats.thickness(material.thicknessMm))}
       </dl>
+      ${productProblems(book.problems, material.id)} ${misfits(book, material)}
       ${
         material.layouts.length === 0
-          ? html`<p class="aside-words">Not laid out: a size, a price or a fitting sheet is missing. The problems at the top say which.</p>`
+          ? html`<p class="aside-words">Nothing of it can be laid out yet.</p>`
           : html`<ol class="layouts" data-kind=${material.kind}>
             ${repeat(
               material.layouts,
@@ -76,11 +78,36 @@ function renderMaterial(book: ScreenBook, material: Material): TemplateResult {
   </article>`;
 }
 
-/** Whether the plan is known to be the cheapest; said plainly when it is not. */
-function verdict({ proven, stocks, boundStocks }: Material): TemplateResult | typeof nothing {
-  if (stocks === null || boundStocks === null) return nothing;
-  if (proven) return html`<p class="chip good">${icon('check')} proven: no plan costs less</p>`;
+/** Whether the plan is known to be the cheapest, or without prices the smallest; said plainly when it is not. */
+function verdict({ proven, stocks, boundStocks, costMinor }: Material): TemplateResult | typeof nothing {
+  if (stocks === null || boundStocks === null || stocks === 0) return nothing;
+  const priced = costMinor !== null;
+  if (proven)
+    return html`<p class="chip good">${icon('check')} ${priced ? 'proven: no plan costs less' : 'proven: no plan needs fewer'}</p>`;
+  const fewest = stocks <= boundStocks && priced;
   return html`<p class="chip note">
-    ${stocks > boundStocks ? 'best plan found, not proven least' : 'fewest sheets; a cheaper mix of sizes is not ruled out'}
+    ${fewest ? 'fewest sheets; a cheaper mix of sizes is not ruled out' : 'best plan found, not proven least'}
   </p>`;
+}
+
+/** Parts of this material that no sheet or board holds. */
+function misfits({ problems, project }: ScreenBook, material: Material): TemplateResult | typeof nothing {
+  const parts = new Set(
+    project.rows.parts.filter(({ materialId }) => materialId === material.id).map(({ id }) => id),
+  );
+  const found = problems.filter(
+    ({ code, at }) =>
+      (code === 'part-larger-than-sheet' || code === 'part-larger-than-board') &&
+      at.id !== null &&
+      parts.has(at.id),
+  );
+  if (found.length === 0) return nothing;
+  return html`<ul class="said-list">
+    ${found.map(
+      ({ severity, message, wayOut, at }) => html`<li class="said ${severity}">
+        ${message} ${wayOut}
+        <button type="button" class="link" @click=${() => actions.goTo(at)}>Go to the part</button>
+      </li>`,
+    )}
+  </ul>`;
 }

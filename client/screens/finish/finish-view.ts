@@ -12,7 +12,8 @@ export function toggleDetails(stepId: string): void {
   actions.redraw();
 }
 
-const INSIDE = ['thinning', 'thinnerId', 'transferEfficiency', 'sessionLossL', 'note'];
+/** The fields of a step that stand among its finer points. */
+export const INSIDE = ['thinning', 'thinnerId', 'transferEfficiency', 'sessionLossL', 'note'];
 
 /** Opens the finer points of a step when the user asked to be taken into them. */
 export function openForFocus({ focus }: AppState): void {

@@ -114,7 +114,7 @@ function ruleRow(book: ScreenBook, rule: RuleRow): TemplateResult {
       }),
       'number',
     )}
-    ${stackCell('Unit', `${product?.unit ?? ''} per ${PER_UNIT[rule.per]}`)}
+    ${stackCell('Unit', html`<span class="rule-unit">${product?.unit ?? ''} per ${PER_UNIT[rule.per]}</span>`)}
     ${stackCell(
       'Project needs',
       need === undefined || product === undefined

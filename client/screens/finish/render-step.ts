@@ -1,13 +1,14 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { StepRow } from '../../../server/http/contract.ts';
 import { choiceInput } from '../../fields/choice-input.ts';
+import { problemsAt } from '../../fields/problems-at.ts';
 import { moveActs, removeAct } from '../../fields/row-acts.ts';
 import { saveChanges, saveField } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { textInput } from '../../fields/text-input.ts';
 import { readNumber } from '../../format/read-number.ts';
 import { icon } from '../../shell/icons.ts';
-import { detailsOpen, toggleDetails } from './finish-view.ts';
+import { detailsOpen, INSIDE, toggleDetails } from './finish-view.ts';
 import { type Coat, renderCoats, renderPieces } from './render-coats.ts';
 import { renderStepDetails, stepDetailWords } from './render-step-details.ts';
 import { stepProductChoices, stepProductFields, stepProductValue } from './step-product.ts';
@@ -72,9 +73,16 @@ export function renderStep(book: ScreenBook, { step, steps, index, coats, most }
         ${moveActs('steps', steps, index, name)} ${removeAct('steps', step.id, name)}
       </div>
     </div>
-    ${open ? renderStepDetails(book, step, name) : words.length === 0 ? nothing : html`<p class="step-words">${words.join(' · ')}</p>`}
+    ${open ? renderStepDetails(book, step, name) : renderClosed(book, step, words)}
     ${renderCoats(book, step.recipeId, coats, most)}
   </li>`;
+}
+
+/** In place of the closed finer points: what is set there, and what is wrong there. */
+function renderClosed({ problems }: ScreenBook, step: StepRow, words: readonly string[]): TemplateResult {
+  const found = INSIDE.flatMap((field) => problemsAt(problems, { table: 'steps', id: step.id, field }));
+  return html`${words.length === 0 ? nothing : html`<p class="step-words">${words.join(' · ')}</p>`}
+  ${found.map(({ severity, message, wayOut }) => html`<p class="step-words said ${severity}">${message} ${wayOut}</p>`)}`;
 }
 
 function timesInput(book: ScreenBook, step: StepRow, name: string, liquid: boolean): TemplateResult {
