@@ -6,7 +6,7 @@ import type { ImportColumn } from './set-column.ts';
 type Field = ImportColumn['field'];
 type Unit = Exclude<ImportColumn['unit'], null>;
 
-/** What a column can be said to be. `finish` is told apart so that it is not taken for a note, but nothing reads it. */
+/** What a column can be said to be. */
 const FIELD_CHOICES: readonly (readonly [Field, string])[] = [
   ['ignore', 'leave out'],
   ['name', 'part name'],
@@ -23,13 +23,14 @@ const FIELD_CHOICES: readonly (readonly [Field, string])[] = [
   ['edgeBack', 'back edge'],
   ['edgeLeft', 'left edge'],
   ['edgeRight', 'right edge'],
+  ['finish', 'finish of both faces'],
+  ['showFace', 'finish of the show face'],
+  ['backFace', 'finish of the back face'],
   ['note', 'note'],
 ];
-const FINISH_CHOICE = ['finish', 'finish: not imported'] as const;
 
-export function fieldChoices(chosen: Field): readonly Choice[] {
-  const choices = chosen === 'finish' ? [...FIELD_CHOICES, FINISH_CHOICE] : FIELD_CHOICES;
-  return choices.map(([value, text]) => ({ value, text }));
+export function fieldChoices(): readonly Choice[] {
+  return FIELD_CHOICES.map(([value, text]) => ({ value, text }));
 }
 
 const UNIT_WORDS: Readonly<Record<Unit, string>> = {
@@ -67,4 +68,13 @@ export function bandingChoices(chosen: string): readonly Choice[] {
 /** Short names of products, as the part list shows them. */
 export function productWords(id: string): string {
   return getState().catalogue?.products.find((product) => product.id === id)?.shortName ?? id;
+}
+
+export function finishChoices(): readonly Choice[] {
+  const recipes = getState().project?.rows.recipes ?? [];
+  return [{ value: '', text: 'leave it raw' }, ...recipes.map(({ id, name }) => ({ value: id, text: name }))];
+}
+
+export function finishWords(id: string): string {
+  return getState().project?.rows.recipes.find((recipe) => recipe.id === id)?.name ?? id;
 }

@@ -18,6 +18,8 @@ export function partInserts(rows: readonly PreviewRow[]): Change[] {
       edgeBack: row.edges.back.text,
       edgeLeft: row.edges.left.text,
       edgeRight: row.edges.right.text,
+      showRecipeId: row.showFace.text,
+      backRecipeId: row.backFace.text,
       note: row.note.text,
     };
     const filled = Object.fromEntries(Object.entries(values).filter(([, text]) => text !== ''));

@@ -13,6 +13,8 @@ export const PREVIEW_FIELDS = [
   'back',
   'left',
   'right',
+  'showFace',
+  'backFace',
   'note',
 ] as const;
 export type PreviewField = (typeof PREVIEW_FIELDS)[number];
@@ -29,6 +31,8 @@ export const FIELD_NAMES: Readonly<Record<PreviewField, string>> = {
   back: 'Back',
   left: 'Left',
   right: 'Right',
+  showFace: 'Show face',
+  backFace: 'Back face',
   note: 'Note',
 };
 

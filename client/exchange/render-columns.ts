@@ -61,7 +61,7 @@ function renderColumn(
   return html`<div class="import-column">
     ${renderSelect(
       column.field,
-      fieldChoices(column.field),
+      fieldChoices(),
       (value) =>
         void acts.answer({
           columns: answered(setColumnField(columns, index, value as ImportColumn['field'])),

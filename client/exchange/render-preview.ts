@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { PreviewCell, PreviewRow } from '../../server/http/contract.ts';
-import { productWords } from './import-choices.ts';
+import { finishWords, productWords } from './import-choices.ts';
 import { type ImportActions, type ImportDraft, shownRows } from './import-draft.ts';
 import {
   cellOf,
@@ -21,6 +21,8 @@ const ALWAYS_SHOWN: readonly PreviewField[] = ['name', 'quantity', 'length', 'wi
 const ORDINARY: Readonly<Partial<Record<PreviewField, string>>> = {
   section: '',
   note: '',
+  showFace: '',
+  backFace: '',
   grain: 'along',
   front: 'hidden',
   back: 'hidden',
@@ -146,14 +148,23 @@ function renderRow(
 }
 
 function renderCell({ text, state, reason }: PreviewCell, field: PreviewField): TemplateResult {
-  const shown = field === 'material' || field in EDGES ? productWords(text) : text;
+  const shown = WORDS[field]?.(text) ?? text;
   const quiet = text === ORDINARY[field] && state !== 'doubt' ? 'quiet' : '';
   return html`<td class="${classOf(field)} ${quiet}" data-state=${state} title=${reason ?? nothing}>
     ${reason === null ? nothing : mark(state)}${shown === '' && reason !== null ? html`<i>empty</i>` : shown}
   </td>`;
 }
 
-const EDGES = { front: true, back: true, left: true, right: true };
+/** Names for the fields that hold ids. */
+const WORDS: Readonly<Partial<Record<PreviewField, (id: string) => string>>> = {
+  material: productWords,
+  front: productWords,
+  back: productWords,
+  left: productWords,
+  right: productWords,
+  showFace: finishWords,
+  backFace: finishWords,
+};
 
 /** A sign beside the colour, and a word for those who see neither. */
 function mark(state: PreviewCell['state']): TemplateResult {

@@ -3,6 +3,7 @@ import type { ImportPreview } from '../../server/http/contract.ts';
 import {
   bandingChoices,
   fieldChoices,
+  finishChoices,
   materialChoices,
   projectUnitWords,
   unitChoices,
@@ -43,7 +44,7 @@ function renderAnswer(
     case 'axis':
     case 'third-size': {
       const field = columns[column ?? -1]?.field ?? 'ignore';
-      const offered = fieldChoices(field).filter(({ value }) =>
+      const offered = fieldChoices().filter(({ value }) =>
         ['ignore', 'length', 'width', ...(kind === 'axis' ? [] : ['thickness'])].includes(value),
       );
       return renderSelect(field, offered, (value) =>
@@ -73,6 +74,8 @@ function renderAnswer(
       const chosen = answers.bandingId ?? '';
       return renderSelect(chosen, bandingChoices(chosen), (bandingId) => acts.answer({ bandingId }));
     }
+    case 'finish':
+      return renderSelect(answers.recipeId ?? '', finishChoices(), (recipeId) => acts.answer({ recipeId }));
     default:
       return html``;
   }

@@ -35,6 +35,7 @@ export const importRequestSchema = z
     bareUnit: z.exactOptional(importUnit),
     materialId: z.exactOptional(cell),
     bandingId: z.exactOptional(cell),
+    recipeId: z.exactOptional(cell),
   })
   .refine(({ text, workbookBase64 }) => (text === undefined) !== (workbookBase64 === undefined), {
     message: 'must hold either a text or a workbook',
@@ -62,6 +63,7 @@ export const importPreviewSchema = z
           unit: true,
           material: true,
           banding: true,
+          finish: true,
         }),
         text: z.string(),
         column: z.int().nullable(),
@@ -85,6 +87,8 @@ export const importPreviewSchema = z
             left: previewCell,
             right: previewCell,
           }),
+          showFace: previewCell,
+          backFace: previewCell,
           note: previewCell,
         })
         .meta({ id: 'PreviewRow' }),

@@ -128,6 +128,7 @@ describe('importing a pasted list', () => {
     expect(await question(/“Depth” is taken as the width/).inputValue()).toBe('width');
     await question(/no material that the catalogue knows/).selectOption('birch-ply-18');
     await question(/banded edges/).selectOption('birch-veneer-22');
+    await question(/without a finish/).selectOption({ label: 'Clear satin' });
     await dialog.locator('tr', { hasText: 'Side, left' }).getByText('birch tape 22').first().waitFor();
     await dialog.getByLabel('leave out the row without any size').check();
 
@@ -149,6 +150,7 @@ describe('importing a pasted list', () => {
       materialId: 'birch-ply-18',
       edgeFront: 'birch-veneer-22',
       edgeBack: 'hidden',
+      showRecipeId: after.rows.recipes.find(({ name }) => name === 'Clear satin')?.id,
       note: 'against the wall',
     });
     // What could not be read is kept as typed and is a problem of the part list now.

@@ -19,7 +19,7 @@ describe('previewing an import', () => {
     expect(read.split).toBe(';');
     expect(read.headingRow).toBe(0);
     expect(read.columns.map(({ field }) => field)).toEqual(['name', 'quantity', 'length', 'width']);
-    expect(read.questions.map(({ kind }) => kind)).toEqual(['axis', 'unit', 'material']);
+    expect(read.questions.map(({ kind }) => kind)).toEqual(['axis', 'unit', 'material', 'finish']);
     expect(read.rows.map(({ length, width }) => [length.text, width.state])).toEqual([
       ['600.5 mm', 'read'],
       ['700 mm', 'refused'],

@@ -31,9 +31,16 @@ function sheetOf({ title, columns, rows }: ExportTable): Sheet<never> {
 
 function cellOf(cell: ExportCell, column: ExportColumn | undefined): Cell {
   if (cell === null || cell === '') return null;
-  if (typeof cell === 'string') return { value: cell.replace(ESCAPE_LIKE, '_x005F_'), type: String };
+  if (typeof cell === 'string') return { value: escaped(cell), type: String };
   const decimals = column?.decimals ?? null;
   return decimals === null
     ? { value: cell, type: Number }
     : { value: cell, type: Number, format: decimals === 0 ? '#,##0' : `#,##0.${'0'.repeat(decimals)}` };
+}
+
+/** The writer keeps its texts in an object, where those that every object knows (`valueOf`) would be taken for known. */
+function escaped(text: string): string {
+  const plain = text.replace(ESCAPE_LIKE, '_x005F_');
+  if (!(plain in Object.prototype)) return plain;
+  return `_x${plain.charCodeAt(0).toString(16).padStart(4, '0').toUpperCase()}_${plain.slice(1)}`;
 }

@@ -1,5 +1,5 @@
 import type { Product } from '../../planning/product.ts';
-import { EDGE_NAMES, type UnitSystem } from '../../planning/project-input.ts';
+import { EDGE_NAMES, type Recipe, type UnitSystem } from '../../planning/project-input.ts';
 import { type ColumnGuess, guessMapping, type ImportUnit } from '../part-list/guess-mapping.ts';
 import type { ImportField } from '../part-list/heading-words.ts';
 import { columnQuestions, type ImportQuestion } from '../part-list/import-question.ts';
@@ -28,6 +28,7 @@ export interface ImportAnswers {
   readonly bareUnit?: ImportUnit;
   readonly materialId?: string;
   readonly bandingId?: string;
+  readonly recipeId?: string;
 }
 
 export interface ImportPreview {
@@ -42,6 +43,13 @@ export interface ImportPreview {
   readonly counts: Readonly<Record<'cells' | 'rows', Readonly<Record<CellState, number>>>>;
 }
 
+/** What the list is read with. */
+export interface ImportProject {
+  readonly units: UnitSystem;
+  readonly products: readonly Product[];
+  readonly recipes: readonly Pick<Recipe, 'id' | 'name'>[];
+}
+
 /** Answers that do not fit the list they are about. */
 export class AnswerMismatch extends Error {}
 
@@ -52,7 +60,7 @@ export class AnswerMismatch extends Error {}
 export function previewImport(
   table: CellTable,
   answers: ImportAnswers,
-  { units, products }: { readonly units: UnitSystem; readonly products: readonly Product[] },
+  { units, products, recipes }: ImportProject,
 ): ImportPreview {
   const guess = guessMapping(table, checkedHeadingRow(table, answers.headingRow));
   const columns = answers.columns === undefined ? guess.columns : answered(guess.columns, answers.columns);
@@ -65,7 +73,9 @@ export function previewImport(
     bareUnit: answers.bareUnit ?? null,
     materialId: answers.materialId ?? '',
     bandingId: answers.bandingId ?? '',
+    recipeId: answers.recipeId ?? '',
     products,
+    recipes,
   };
   const rows = previewPartList(table, choices);
   return {
@@ -147,6 +157,17 @@ function productQuestions(rows: readonly PreviewRow[], choices: ImportChoices): 
     questions.push({
       kind: 'banding',
       text: `${rowWords(ticked.length)} banded edges, but no banding that the catalogue knows: which is it?`,
+      column: null,
+    });
+  const raw = rows.filter((row) =>
+    [row.showFace, row.backFace].some(
+      ({ text, state }) => state !== 'read' || (text !== '' && text === choices.recipeId),
+    ),
+  );
+  if (raw.length > 0 && choices.recipes.length > 0)
+    questions.push({
+      kind: 'finish',
+      text: `${rowWords(raw.length)} a face without a finish of this project: which does it get?`,
       column: null,
     });
   return questions;

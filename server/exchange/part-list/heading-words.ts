@@ -16,6 +16,8 @@ export const IMPORT_FIELDS = [
   'edgeLeft',
   'edgeRight',
   'finish',
+  'showFace',
+  'backFace',
   'note',
 ] as const;
 export type ImportField = (typeof IMPORT_FIELDS)[number];
@@ -82,6 +84,8 @@ export const HEADING_WORDS: Readonly<Record<Exclude<ImportField, 'ignore'>, read
   edgeLeft: ['left', 'edge left', 'left edge', 'e3', 'edge 3'],
   edgeRight: ['right', 'edge right', 'right edge', 'e4', 'edge 4'],
   finish: ['finish', 'coats', 'recipe', 'finish face'],
+  showFace: ['show face', 'show face finish', 'face finish', 'outside finish'],
+  backFace: ['back face', 'back face finish', 'inside finish'],
   note: ['note', 'notes', 'comment', 'comments', 'remark', 'remarks', 'memo'],
 };
 

@@ -6,7 +6,15 @@ import { splitHeading } from './split-heading.ts';
 /** Something about the whole list that only the user knows, asked once. */
 export interface ImportQuestion {
   /** Which answer settles it. */
-  readonly kind: 'columns' | 'axis' | 'third-size' | 'size-order' | 'unit' | 'material' | 'banding';
+  readonly kind:
+    | 'columns'
+    | 'axis'
+    | 'third-size'
+    | 'size-order'
+    | 'unit'
+    | 'material'
+    | 'banding'
+    | 'finish';
   readonly text: string;
   /** Index of the column it is about; null when it is about the list. */
   readonly column: number | null;

@@ -2,7 +2,7 @@ import { readLength } from '../../planning/dimensions/read-length.ts';
 import { readQuantity } from '../../planning/dimensions/read-quantity.ts';
 import { readSizeSet } from '../../planning/dimensions/read-size-set.ts';
 import type { Product } from '../../planning/product.ts';
-import type { EdgeName, UnitSystem } from '../../planning/project-input.ts';
+import type { EdgeName, Recipe, UnitSystem } from '../../planning/project-input.ts';
 import type { ColumnGuess, ImportUnit } from './guess-mapping.ts';
 import type { CellTable } from './read-cells.ts';
 import { joinSplitLines, readLooseLine } from './read-loose-line.ts';
@@ -30,6 +30,9 @@ export interface PreviewRow {
   readonly material: PreviewCell;
   readonly grain: PreviewCell;
   readonly edges: Readonly<Record<EdgeName, PreviewCell>>;
+  /** Texts are recipe ids; empty is no finish. */
+  readonly showFace: PreviewCell;
+  readonly backFace: PreviewCell;
   readonly note: PreviewCell;
 }
 
@@ -45,7 +48,10 @@ export interface ImportChoices {
   readonly bandingId: string;
   /** Material for rows that name none; empty leaves them open. */
   readonly materialId: string;
+  /** Finish for faces that name none; empty leaves them raw. */
+  readonly recipeId: string;
   readonly products: readonly Product[];
+  readonly recipes: readonly Pick<Recipe, 'id' | 'name'>[];
 }
 
 /**
@@ -120,6 +126,8 @@ function rowOfCells(row: readonly string[], line: number, choices: ImportChoices
     material: materialCell(at('material').text, at('thickness'), choices),
     grain: grainCell(at('grain').text),
     edges: edgeCells(at, choices),
+    showFace: finishCell(at('showFace').text || at('finish').text, choices),
+    backFace: finishCell(at('backFace').text || at('finish').text, choices),
     note: optional(at('note').text),
   };
 }
@@ -136,6 +144,8 @@ function emptyRow(line: number, choices: ImportChoices): PreviewRow {
     material: choices.materialId === '' ? empty() : clear(choices.materialId),
     grain: clear('along'),
     edges: { front: hidden, back: hidden, left: hidden, right: hidden },
+    showFace: finishCell('', choices),
+    backFace: finishCell('', choices),
     note: empty(),
   };
 }
@@ -285,6 +295,20 @@ function edgeCell(text: string, choices: ImportChoices): PreviewCell {
   return choices.bandingId === ''
     ? doubt('hidden', `No banding in the catalogue is called «${text}»: the edge is left hidden.`)
     : doubt(choices.bandingId, `The list says «${text}»; the banding chosen for this import is taken.`);
+}
+
+function finishCell(text: string, { recipes, recipeId }: ImportChoices): PreviewCell {
+  const word = text.trim().toLowerCase();
+  if (word === '') return optional(recipeId);
+  const recipe = recipes.find(({ name }) => name.trim().toLowerCase() === word);
+  if (recipe !== undefined) return clear(recipe.id);
+  if (['none', 'no', 'n', 'raw', 'no finish', 'n/a', '-', '–', '—', '0'].includes(word)) return clear('');
+  return doubt(
+    recipeId,
+    recipeId === ''
+      ? `No finish of this project is called «${text}»: the face is left raw.`
+      : `The list says «${text}»; the finish chosen for this import is taken.`,
+  );
 }
 
 /** Names in lower case to products still offered, kept per catalogue: an import asks thousands of times. */

@@ -25,7 +25,8 @@ export function splitHeading(heading: string): { readonly word: string; readonly
   const bracketed =
     /^(.*?)[([{]\s*([^)\]}]+?)\s*[)\]}]\s*$/.exec(lower) ??
     /^(.*?)(?:,|\bin\b(?=\s+(?:mm|cm|m|inch|inches|ft|feet)$)|\/|\s-)\s*(\S+)$/.exec(lower);
-  const unit = bracketed === null ? undefined : UNIT_WORDS[(bracketed[2] ?? '').trim()];
+  const unitWord = (bracketed?.[2] ?? '').trim();
+  const unit = Object.hasOwn(UNIT_WORDS, unitWord) ? UNIT_WORDS[unitWord] : undefined;
   const word = unit === undefined ? lower : (bracketed?.[1] ?? '');
   return {
     word: word

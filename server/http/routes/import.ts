@@ -26,8 +26,12 @@ export const importRoutes: readonly Route[] = [
         throw new HttpRefusal(tooLarge ? 'too-large' : 'bad-request', message, wayOut);
       }
       try {
-        const { settings, catalogue } = input;
-        return previewImport(read.table, answers, { units: settings.units, products: catalogue.products });
+        const { settings, catalogue, recipes } = input;
+        return previewImport(read.table, answers, {
+          units: settings.units,
+          products: catalogue.products,
+          recipes,
+        });
       } catch (error) {
         if (!(error instanceof AnswerMismatch)) throw error;
         throw new HttpRefusal(

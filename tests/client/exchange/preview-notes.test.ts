@@ -16,6 +16,8 @@ function row(cells: Partial<PreviewRow> = {}): PreviewRow {
     material: clear('birch-ply-18'),
     grain: clear('along'),
     edges: { front: clear('hidden'), back: clear('hidden'), left: clear('hidden'), right: clear('hidden') },
+    showFace: clear(),
+    backFace: clear(),
     note: clear(),
     ...cells,
   };

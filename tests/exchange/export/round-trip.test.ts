@@ -19,7 +19,7 @@ const bandings = shipped.products.filter(({ kind }) => kind === 'banding').map((
 const name = fc
   .oneof(
     fc.string({ unit: 'grapheme', maxLength: 30 }),
-    fc.constantFrom('=1+1', '-side', "'=x", 'a, "b"; c|d', 'é½'),
+    fc.constantFrom('=1+1', '-side', "'=x", 'a, "b"; c|d', 'é½', 'valueOf'),
   )
   // What XML has no way to say is left out of workbooks, and outer spaces of any list are not kept.
   .map((text) => text.replace(/[\p{C}\s]+/gu, ' ').trim());
@@ -45,6 +45,8 @@ const part = fc.record({
   edgeBack: edge,
   edgeLeft: edge,
   edgeRight: edge,
+  showRecipeId: fc.constantFrom('', 'clear', 'dark'),
+  backRecipeId: fc.constantFrom('', 'clear', 'dark'),
 });
 const document = fc.record({
   settings: fc
@@ -54,14 +56,18 @@ const document = fc.record({
       name: `x${settings.name}`,
     })),
   sizes: fc.constant([{ name: 'side', value: '1000 mm' }]),
+  recipes: fc.constant([
+    { id: 'clear', name: 'Clear satin' },
+    { id: 'dark', name: '=dark, "walnut"' },
+  ]),
   parts: fc.array(part, { minLength: 1, maxLength: 12 }),
 });
 
 async function importedBack(source: Source, project: PlannedDocument): Promise<readonly PreviewRow[]> {
   const read = await readSource(source);
   if (!read.ok) throw new Error(read.refusal.message);
-  const { units } = project.input.settings;
-  return previewImport(read.table, {}, { units, products: shipped.products }).rows;
+  const { settings, recipes } = project.input;
+  return previewImport(read.table, {}, { units: settings.units, products: shipped.products, recipes }).rows;
 }
 
 function expectSameParts(rows: readonly PreviewRow[], project: PlannedDocument): void {
@@ -74,6 +80,7 @@ function expectSameParts(rows: readonly PreviewRow[], project: PlannedDocument):
       quantity: row.quantity.text,
       materialId: row.material.text,
       grain: row.grain.text,
+      faces: [row.showFace.text, row.backFace.text],
       edges: [row.edges.front.text, row.edges.back.text, row.edges.left.text, row.edges.right.text],
     })),
   ).toEqual(
@@ -84,6 +91,7 @@ function expectSameParts(rows: readonly PreviewRow[], project: PlannedDocument):
       quantity: one.quantity,
       materialId: one.materialId,
       grain: one.grain,
+      faces: [one.showRecipeId, one.backRecipeId],
       edges: [one.edgeFront, one.edgeBack, one.edgeLeft, one.edgeRight],
     })),
   );

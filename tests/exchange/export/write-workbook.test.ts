@@ -75,7 +75,17 @@ describe('tables as a workbook', () => {
   });
 
   it('keep letters, marks and line breaks as they are', async () => {
-    const texts = ['23⅝" × ½', '<b>&amp;"', 'two\nlines', '棚 ü 🪵', "it's", 'part_x0041_b'];
+    const texts = [
+      '23⅝" × ½',
+      '<b>&amp;"',
+      'two\nlines',
+      '棚 ü 🪵',
+      "it's",
+      'part_x0041_b',
+      'valueOf',
+      'constructor',
+      '__proto__',
+    ];
     const workbook = await writeWorkbook([
       table(
         'Parts',

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { readCatalogue } from '../../../db/catalogue/read-catalogue.ts';
 import {
   AnswerMismatch,
@@ -10,9 +10,10 @@ import { readTextCells } from '../../../server/exchange/part-list/read-cells.ts'
 import type { UnitSystem } from '../../../server/planning/project-input.ts';
 
 const { products } = readCatalogue();
+let recipes: readonly { readonly id: string; readonly name: string }[] = [];
 
 function preview(text: string, answers: ImportAnswers = {}, units: UnitSystem = 'metric'): ImportPreview {
-  return previewImport(readTextCells(text), answers, { units, products });
+  return previewImport(readTextCells(text), answers, { units, products, recipes });
 }
 const kinds = ({ questions }: ImportPreview): string[] => questions.map(({ kind }) => kind);
 const column = (field: string, unit: string | null = null) => ({ field, unit, decimalComma: false }) as never;
@@ -24,8 +25,8 @@ describe('previewing an import', () => {
     const read = preview(clear);
     expect(read.questions).toEqual([]);
     expect(read.counts.rows).toEqual({ read: 2, doubt: 0, refused: 0, empty: 0 });
-    // Per row: name, quantity, two sizes, material, grain and four edges are clear; section and note are empty.
-    expect(read.counts.cells).toEqual({ read: 20, doubt: 0, refused: 0, empty: 4 });
+    // Per row: name, quantity, two sizes, material, grain and four edges are clear; section, faces and note are empty.
+    expect(read.counts.cells).toEqual({ read: 20, doubt: 0, refused: 0, empty: 8 });
     expect(read.sample[1]).toEqual({ line: 2, cells: ['Side', '2', '600', '300', 'birch 18'] });
   });
 
@@ -73,6 +74,23 @@ describe('previewing an import', () => {
       ['birch-veneer-22', 'doubt'],
     ]);
     expect(answered.rows.every(({ edges }) => edges.back.text === 'hidden')).toBe(true);
+  });
+
+  it('asks for a finish when the project has any, and a face has none', () => {
+    recipes = [{ id: '3', name: 'Clear' }];
+    onTestFinished(() => {
+      recipes = [];
+    });
+    expect(preview(clear).questions).toMatchObject([
+      { kind: 'finish', text: expect.stringContaining('2 rows') },
+    ]);
+    expect(preview(clear, { recipeId: '3' }).rows[0]).toMatchObject({
+      showFace: { text: '3', state: 'read' },
+      backFace: { text: '3', state: 'read' },
+    });
+    const said =
+      'Part;Qty;Length (mm);Width (mm);Material;Finish;Back face\nSide;2;600;300;birch 18;clear;none';
+    expect(preview(said).questions).toEqual([]);
   });
 
   it('takes the columns as the user says they are, and asks no more', () => {

@@ -43,7 +43,9 @@ function preview(text: string, choices: Partial<ImportChoices> = {}) {
     bareUnit: null,
     bandingId: '',
     materialId: '',
+    recipeId: '',
     products,
+    recipes: [{ id: '7', name: 'Clear satin' }],
     ...choices,
   });
   const asked = guess.questions.map(({ text: words }) => words).join(' ');
@@ -108,6 +110,7 @@ describe('guessing what the columns are', () => {
     ['Length in mm', 'length', 'mm'],
     ['L/mm', 'l', 'mm'],
     ['No.', 'no', null],
+    ['L (constructor)', 'l (constructor)', null],
     ['part_name', 'part name', null],
   ])('takes the unit out of the heading %s', (heading, word, unit) => {
     expect(splitHeading(heading)).toEqual({ word, unit });
@@ -217,6 +220,27 @@ describe('previewing the rows', () => {
     expect(known?.edges.front).toMatchObject({ text: 'birch-tape-22', state: 'read' });
     expect(unknown?.material.state).toBe('doubt');
     expect(unknown?.edges.front).toMatchObject({ text: 'bare', state: 'doubt' });
+  });
+
+  it('matches finishes by their names, on one face or on both', () => {
+    const text =
+      'Part;L;W;Finish;Back face\nSide;600;300;clear SATIN;none\nTop;600;300;;\nDoor;600;300;lacquer;';
+    const faces = (choices = {}) =>
+      preview(text, choices).rows.map(({ showFace, backFace }) => [
+        showFace.text,
+        backFace.text,
+        backFace.state,
+      ]);
+    expect(faces()).toEqual([
+      ['7', '', 'read'],
+      ['', '', 'empty'],
+      ['', '', 'doubt'],
+    ]);
+    expect(faces({ recipeId: '7' })).toEqual([
+      ['7', '', 'read'],
+      ['7', '7', 'read'],
+      ['7', '7', 'doubt'],
+    ]);
   });
 
   it('bands ticked edges with the banding chosen for the import', () => {
