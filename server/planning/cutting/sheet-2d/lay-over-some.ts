@@ -1,3 +1,4 @@
+import { placeCost } from './place-cost.ts';
 import { COLUMN, group, ROW, type SliceNode } from './slicing-tree.ts';
 
 /** Brings the children of the target that overSomeCost reckoned with together, and lays the item over them. */
@@ -48,10 +49,8 @@ export function overSomeCost(node: SliceNode, a: number, b: number, growAlong: n
   }
   if (taken < 2 || taken === node.kids.length || a - along > growAlong) return Infinity;
   const mismatch = along > a ? (along - a) * b : (a - along) * across;
-  return (
-    mismatch / (a * b) +
-    (0.3 * Math.min(most - across, Math.max(0, growAlong - Math.max(0, a - along)))) / (a + b)
-  );
+  const leftAlong = Math.max(0, growAlong - Math.max(0, a - along));
+  return placeCost(mismatch, a, b, leftAlong, most - across);
 }
 
 /** The children that overSomeCost reckoned with. */

@@ -1,5 +1,5 @@
-import { besideCost } from './beside-cost.ts';
 import { layOverSome, overSomeCost } from './lay-over-some.ts';
+import { besideCost } from './place-cost.ts';
 import type { JobPiece, JobStock, SheetJob } from './sheet-job.ts';
 import {
   COLUMN,
@@ -25,6 +25,7 @@ export class OpenSheet {
   readonly nodes: SliceNode[] = [];
   root: SliceNode | null;
   usedArea = 0;
+  freeArea = 0;
   /** Per piece: cost of its best place (Infinity: no room), NaN before it is asked. */
   private placeCost: Float64Array | null = null;
   private place = new Int32Array(0);
@@ -39,18 +40,26 @@ export class OpenSheet {
   /** Recomputes sizes, room to grow and area after the tree has changed, and forgets the best places. */
   private settle(): void {
     this.nodes.length = 0;
-    this.usedArea = 0;
     this.placeCost?.fill(Number.NaN);
-    if (this.root === null) return;
-    this.root.up = null;
-    measure(this.root);
     const { length, width } = this.job.stocks[this.stock] as JobStock;
-    spread(this.root, length - this.root.length, width - this.root.width, this.nodes);
-    for (const node of this.nodes) if (node.axis === LEAF) this.usedArea += node.length * node.width;
+    let used = 0;
+    if (this.root !== null) {
+      this.root.up = null;
+      measure(this.root);
+      spread(this.root, length - this.root.length, width - this.root.width, this.nodes);
+      for (let index = 0; index < this.nodes.length; index++) {
+        const node = this.nodes[index] as SliceNode;
+        if (node.axis === LEAF) used += node.length * node.width;
+      }
+    }
+    this.usedArea = used;
+    this.freeArea = length * width - used;
   }
 
   /** Lower is better; Infinity when the piece does not fit. */
   costOf(piece: number): number {
+    const { length, width } = this.job.pieces[piece] as JobPiece;
+    if (length * width > this.freeArea) return Infinity;
     if (this.placeCost === null) {
       this.placeCost = new Float64Array(this.job.pieces.length).fill(Number.NaN);
       this.place = new Int32Array(this.job.pieces.length);
@@ -65,7 +74,6 @@ export class OpenSheet {
   private search(piece: number): number {
     const { length, width, turnable } = this.job.pieces[piece] as JobPiece;
     const stock = this.job.stocks[this.stock] as JobStock;
-    if (length * width > stock.length * stock.width - this.usedArea) return Infinity;
     if (this.root === null) {
       const plain = length <= stock.length && width <= stock.width;
       const turned = turnable && width <= stock.length && length <= stock.width;

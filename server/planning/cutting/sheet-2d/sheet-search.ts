@@ -6,7 +6,7 @@ import { LEAF, type SliceNode } from './slicing-tree.ts';
 /** Settings of the search, found by trial on public instances; ours, no source. */
 const MEAN_REMOVED = 20;
 const MOST_TOUCHED = 6;
-const HISTORY = 20;
+const HISTORY = 100;
 const ORDER_NOISE = 0.5;
 const BLINK = 0.1;
 const NONE: ReadonlySet<SliceNode> = new Set();
@@ -102,7 +102,7 @@ export class SheetSearch {
     const touched = 1 + this.below(MOST_TOUCHED);
     let removed = 0;
     for (let touch = 1; touch <= touched && removed < total; touch++) {
-      const index = this.below(sheets.length);
+      const index = this.emptierOfTwo(sheets);
       const sheet = sheets[index] as OpenSheet;
       const want = touch === touched ? total - removed : 1 + this.below(total - removed);
       const dropped = new Set<SliceNode>();
@@ -203,6 +203,13 @@ export class SheetSearch {
   private fill(sheet: OpenSheet): number {
     const { length, width } = stockOf(this.job, sheet.stock);
     return sheet.usedArea / (length * width);
+  }
+
+  /** Any sheet, the emptier of two drawn: there is more to win. */
+  private emptierOfTwo(sheets: readonly OpenSheet[]): number {
+    const first = this.below(sheets.length);
+    const second = this.below(sheets.length);
+    return this.fill(sheets[second] as OpenSheet) < this.fill(sheets[first] as OpenSheet) ? second : first;
   }
 
   private below(count: number): number {

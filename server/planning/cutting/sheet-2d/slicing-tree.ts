@@ -35,7 +35,12 @@ export function leaf(piece: number, turned: boolean, length: number, width: numb
 
 /** A new row or column of the children; a child of the same kind gives its own children instead. */
 export function group(axis: typeof ROW | typeof COLUMN, children: readonly SliceNode[]): SliceNode {
-  const kids = children.flatMap((child) => (child.axis === axis ? child.kids : [child]));
+  const kids: SliceNode[] = [];
+  for (let index = 0; index < children.length; index++) {
+    const child = children[index] as SliceNode;
+    if (child.axis !== axis) kids.push(child);
+    else for (let kid = 0; kid < child.kids.length; kid++) kids.push(child.kids[kid] as SliceNode);
+  }
   return { axis, piece: -1, turned: false, length: 0, width: 0, growLength: 0, growWidth: 0, kids, up: null };
 }
 
