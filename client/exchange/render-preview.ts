@@ -120,7 +120,7 @@ function renderRow(
   acts: ImportActions,
 ): TemplateResult {
   const out = draft.leftOut.has(index);
-  const notes = rowNotes(row).filter((note) => !said.has(noteKey(note)));
+  const notes = out ? [] : rowNotes(row).filter((note) => !said.has(noteKey(note)));
   const name = row.name.text === '' ? `row ${row.line}` : row.name.text;
   return html`<tr class=${out ? 'out' : ''}>
       <td class="import-take">
@@ -137,7 +137,7 @@ function renderRow(
     ${
       notes.length === 0
         ? nothing
-        : html`<tr class="import-notes ${out ? 'out' : ''}">
+        : html`<tr class="import-notes">
           <td></td>
           <td></td>
           <td colspan=${fields.length}>
