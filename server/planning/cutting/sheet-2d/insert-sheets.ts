@@ -5,7 +5,8 @@ import type { JobStock, SheetJob } from './sheet-job.ts';
  * Lays pieces one after another, each in the best place on any sheet that is open, else on a new sheet.
  *
  * `pieces`: piece indices in the order of laying. `stockOrder`: stocks to open, the preferred first; each stock's
- * limit is kept. `window`: only the last so many sheets stay open, which keeps long lists linear.
+ * limit is kept. `firstTurned`: the first piece of each
+ * sheet lies turned when it may.
  * Result: the sheets, or null when a piece fits no stock that is left.
  * Source: best-fit insertion into slicing trees, see slicing-tree.ts.
  */
@@ -13,14 +14,14 @@ export function insertSheets(
   job: SheetJob,
   pieces: readonly number[],
   stockOrder: readonly number[],
-  window: number,
+  firstTurned: boolean,
 ): OpenSheet[] | null {
   const sheets: OpenSheet[] = [];
   const opened = job.stocks.map(() => 0);
   for (const piece of pieces) {
     let best = -1;
     let bestCost = Number.POSITIVE_INFINITY;
-    for (let index = Math.max(0, sheets.length - window); index < sheets.length; index++) {
+    for (let index = 0; index < sheets.length; index++) {
       const cost = (sheets[index] as OpenSheet).costOf(piece);
       if (cost < bestCost) {
         best = index;
@@ -28,7 +29,7 @@ export function insertSheets(
       }
     }
     if (best >= 0) {
-      (sheets[best] as OpenSheet).insert(piece);
+      (sheets[best] as OpenSheet).insert(piece, firstTurned);
       continue;
     }
     const stock = stockOrder.find(
@@ -39,7 +40,7 @@ export function insertSheets(
     if (stock === undefined) return null;
     opened[stock] = (opened[stock] as number) + 1;
     const sheet = new OpenSheet(job, stock, null);
-    sheet.insert(piece);
+    sheet.insert(piece, firstTurned);
     sheets.push(sheet);
   }
   return sheets;

@@ -116,12 +116,14 @@ export class OpenSheet {
     return best;
   }
 
-  /** Lays the piece in its best place; it must have one. */
-  insert(piece: number): void {
+  /** Lays the piece in its best place; it must have one. `firstTurned`: on an empty sheet, turned when it may. */
+  insert(piece: number, firstTurned: boolean): void {
     this.costOf(piece);
-    const { length, width } = this.job.pieces[piece] as JobPiece;
+    const { length, width, turnable } = this.job.pieces[piece] as JobPiece;
     const place = this.place[piece] as number;
-    const turned = (place & 1) === 1;
+    const stock = this.job.stocks[this.stock] as JobStock;
+    const mayTurn = this.root === null && turnable && width <= stock.length && length <= stock.width;
+    const turned = (place & 1) === 1 || (firstTurned && mayTurn);
     const item = leaf(piece, turned, turned ? width : length, turned ? length : width);
     if (this.root === null) this.root = item;
     else {

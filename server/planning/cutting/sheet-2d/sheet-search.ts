@@ -144,7 +144,7 @@ export class SheetSearch {
           own.add(sheet);
           sheets[best] = sheet;
         }
-        sheet.insert(piece);
+        sheet.insert(piece, false);
         continue;
       }
       const opened = this.open(sheets, piece, this.bestCost - spent);
@@ -171,7 +171,7 @@ export class SheetSearch {
       seen++;
       if (this.below(seen) === 0) chosen = empty;
     }
-    chosen?.insert(piece);
+    chosen?.insert(piece, this.random() < 0.5);
     return chosen;
   }
 

@@ -6,10 +6,8 @@ import { costOf } from './sheet-search.ts';
 import { shelfSheets } from './shelf-sheets.ts';
 import { COLUMN, ROW } from './slicing-tree.ts';
 
-/** Up to here every order of laying is tried against every open sheet; beyond, fewer tries and fewer open sheets. */
+/** Up to here pieces are laid one by one, in several orders; longer lists are laid in strips. */
 const FEW_PIECES = 150;
-const MANY_PIECES = 1500;
-const OPEN_SHEETS = 6;
 /** In a long list only so many offcuts are offered, so that the time stays in proportion. */
 const OFFCUTS_OFFERED = 20;
 const ORDERS: readonly PieceOrder[] = ['area', 'longer-side', 'length', 'width'];
@@ -25,15 +23,14 @@ export function startSheets(job: SheetJob): readonly OpenSheet[] {
   const free = job.stocks.flatMap((stock, index) => (Number.isFinite(stock.limit) ? [index] : []));
   const bought = job.stocks.flatMap((stock, index) => (Number.isFinite(stock.limit) ? [] : [index]));
   const count = job.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  const turnable = job.pieces.some((piece) => piece.turnable);
   const plans: OpenSheet[][] = [];
   for (const main of bought) {
     const others = bought.filter((stock) => stock !== main).sort((a, b) => rate(job, a) - rate(job, b));
     const stockOrder = [...free, main, ...others];
-    if (count <= MANY_PIECES) {
-      const orders = count <= FEW_PIECES ? ORDERS : ORDERS.slice(0, 1);
-      for (const order of orders) {
-        const window = count <= FEW_PIECES ? count : OPEN_SHEETS;
-        const plan = insertSheets(job, piecesBySize(job, order), stockOrder, window);
+    for (const order of count <= FEW_PIECES ? ORDERS : []) {
+      for (const firstTurned of turnable ? [false, true] : [false]) {
+        const plan = insertSheets(job, piecesBySize(job, order), stockOrder, firstTurned);
         if (plan !== null) plans.push(plan);
       }
     }
@@ -90,7 +87,7 @@ function fillOffcuts(job: SheetJob, free: readonly number[]): { filled: OpenShee
     const sheet = new OpenSheet(job, stock, null);
     for (const piece of order) {
       while ((left[piece] as number) > 0 && sheet.costOf(piece) < Number.POSITIVE_INFINITY) {
-        sheet.insert(piece);
+        sheet.insert(piece, false);
         left[piece] = (left[piece] as number) - 1;
       }
     }
