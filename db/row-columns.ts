@@ -8,8 +8,8 @@ import type { StoredRow } from './rows.repository.ts';
 
 /**
  * How a length cell is read when it is stored: the text that keeps its meaning when the project's units are
- * switched ("600" becomes "600 mm"), and its millimetres, null when it is an expression or not readable. Such a
- * cell keeps the text as typed.
+ * switched ("600" becomes "600 mm", "=ply + 2" becomes "=ply + 2 mm"), and its millimetres, null when it is a
+ * calculation or not readable. A text that is not readable is kept as typed.
  */
 export type ReadLengthCell = (
   text: string,

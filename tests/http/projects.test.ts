@@ -35,7 +35,7 @@ describe('projects', () => {
   it('come in from a document and go out as one that plans the same', async () => {
     const app = openApp();
     const state = await app.importSmall();
-    expect(state.rows.parts.map((part) => part.length)).toEqual(['1200 mm', '=depth + 20', '1200 mm']);
+    expect(state.rows.parts.map((part) => part.length)).toEqual(['1200 mm', '=depth + 20 mm', '1200 mm']);
     const written = (await app.send('get', `/api/projects/${state.id}/document`)).body as object;
     expect(written).not.toHaveProperty('products');
     const again = (await app.send('post', '/api/projects/import', written)).body as ProjectState;

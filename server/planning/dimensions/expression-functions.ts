@@ -7,7 +7,8 @@ type Rounding = (steps: number) => number;
 const WHOLE_WITHIN = 1e-9;
 
 const ROUNDINGS: ReadonlyMap<string, Rounding> = new Map([
-  ['round', Math.round],
+  // Halves up, also where binary storage has left a half a hair short: 1.5 in over 1 in is 1.4999999999999998.
+  ['round', (steps) => Math.floor(steps + 1 / 2 + WHOLE_WITHIN * Math.max(1, Math.abs(steps)))],
   ['floor', Math.floor],
   ['rounddown', Math.floor],
   ['ceil', Math.ceil],
@@ -16,6 +17,12 @@ const ROUNDINGS: ReadonlyMap<string, Rounding> = new Map([
 
 /** Names a calculation may call. */
 export const FUNCTION_NAMES: readonly string[] = ['min', 'max', ...ROUNDINGS.keys()];
+
+/** Functions that round, to a whole unit of the project where no step is given. */
+export const ROUNDING_NAMES: ReadonlySet<string> = new Set(ROUNDINGS.keys());
+
+/** A function that rounds takes the value and the step. */
+export const MOST_ROUNDING_VALUES = 2;
 
 /**
  * What does a function in a calculation come to?
@@ -46,7 +53,7 @@ export function applyFunction(
     return { ok: true, value: name === 'min' ? Math.min(...values) : Math.max(...values), power, bare };
 
   const [value = 0, step = power === 1 ? unitMm : 1] = values;
-  if (values.length > 2)
+  if (values.length > MOST_ROUNDING_VALUES)
     return refuse(
       'expression-invalid',
       `${quoted(name)} is given ${values.length} values.`,

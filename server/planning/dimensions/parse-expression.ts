@@ -1,6 +1,7 @@
 import { MAX_EXPRESSION, UNIT_WORDS } from './constants.ts';
 import { SyntaxError as ParseFault, parse } from './expression-parser.mjs';
 import type { ExpressionTree } from './expression-tree.ts';
+import { nameNodes } from './name-nodes.ts';
 import { quoted, type Refusal, refuse } from './refusal.ts';
 
 export interface ParsedExpression {
@@ -30,7 +31,7 @@ export function parseExpression(text: string): ParsedExpression | Refusal {
     return refuse('expression-invalid', 'Nothing follows the equals sign.', 'Type a calculation or a size.');
   try {
     const tree = parse(body, { units: UNIT_WORDS });
-    return { ok: true, tree, names: [...new Set(namesIn(tree))] };
+    return { ok: true, tree, names: [...new Set(nameNodes(tree).map(({ name }) => name))] };
   } catch (fault) {
     if (!(fault instanceof ParseFault)) throw fault;
     const rest = body.slice(fault.location.start.offset).trim();
@@ -39,20 +40,5 @@ export function parseExpression(text: string): ParsedExpression | Refusal {
       rest === '' ? `${quoted(text)} ends too early.` : `${quoted(text)} cannot be read at ${quoted(rest)}.`,
       'Use numbers, named sizes, + - * / and brackets, such as =seat_depth - 2*ply.',
     );
-  }
-}
-
-function namesIn(tree: ExpressionTree): string[] {
-  switch (tree.type) {
-    case 'name':
-      return [tree.name];
-    case 'binary':
-      return [...namesIn(tree.left), ...namesIn(tree.right)];
-    case 'negative':
-      return namesIn(tree.operand);
-    case 'call':
-      return tree.operands.flatMap(namesIn);
-    default:
-      return [];
   }
 }

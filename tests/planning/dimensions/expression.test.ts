@@ -86,6 +86,9 @@ describe('a cell that starts with an equals sign', () => {
     // Binary noise must not add or take a step: 3 x 0.1 is a hair over 0.3, and 0.6 / 0.1 a hair under 6.
     expect(mm('=roundup(3*0.1 mm, 0.1 mm)')).toBeCloseTo(0.3, 9);
     expect(mm('=rounddown(0.6 mm, 0.1 mm)')).toBeCloseTo(0.6, 9);
+    // 1.5 x 25.4 / 25.4 is 1.4999999999999998: a half all the same.
+    expect(mm('=round(1.5", 1")', 'us')).toBeCloseTo(50.8, 9);
+    expect(mm('=round(1.49", 1")', 'us')).toBeCloseTo(25.4, 9);
     expect(mm('=roundup(23 5/8", 1/16")', 'us')).toBeCloseTo(600.075, 9);
     expect(mm('=roundup(23 5/8" + 0.001 mm, 1/16")', 'us')).toBeCloseTo(379 * 1.5875, 9);
   });
