@@ -178,7 +178,7 @@ describe('cutBars', () => {
           expect(plan.cost).toBe(least);
         },
       ),
-      { numRuns: 300 },
+      { numRuns: 300, seed: 1 },
     );
   });
 });
