@@ -36,7 +36,11 @@ export interface PartDrawing {
 const MARGIN = { left: 60, right: 36, top: 34, bottom: 60 };
 const SHEET_WIDTH = 320;
 const MOST_HEIGHT = 220;
+/** A narrower side is drawn this wide, and `notToScale` says so. */
 const LEAST_SIDE = 16;
+const ROOM = { width: SHEET_WIDTH - MARGIN.left - MARGIN.right, height: MOST_HEIGHT, least: LEAST_SIDE };
+/** A dimension's figure interrupts its line, unless the line is shorter than this; then it stands outside. */
+const LEAST_INTERRUPTED = 64;
 /** From the outline to the middle of a band's ribbon. */
 const RIBBON = 6;
 const NAME_AWAY = 21;
@@ -44,11 +48,7 @@ const DIMENSION_AWAY = 44;
 
 /** The part to scale, seen on its show face, front edge at the bottom. */
 export function partDrawing(part: PartDrawing): TemplateResult {
-  const outline = partOutline(part, {
-    width: SHEET_WIDTH - MARGIN.left - MARGIN.right,
-    height: MOST_HEIGHT,
-    least: LEAST_SIDE,
-  });
+  const outline = partOutline(part, ROOM);
   const { width, height } = outline;
   const sheetHeight = height + MARGIN.top + MARGIN.bottom;
   const left = MARGIN.left + (SHEET_WIDTH - MARGIN.left - MARGIN.right - width) / 2;
@@ -67,6 +67,11 @@ export function partDrawing(part: PartDrawing): TemplateResult {
       ${dimensions(part, outline)}
     </g>
   </svg>`;
+}
+
+/** The side that had to be drawn wider than to scale; null when the whole drawing is true. */
+export function notToScale(part: PartDrawing): PartOutline['stretched'] {
+  return partOutline(part, ROOM).stretched;
 }
 
 function face(part: PartDrawing, outline: PartOutline, clip: string): SVGTemplateResult {
@@ -115,10 +120,11 @@ function dimensions(
 ): SVGTemplateResult {
   const below = height + DIMENSION_AWAY;
   const aside = -DIMENSION_AWAY;
+
   return svg`<g class="dimension">
     <path d="M0 ${below - 5}v10M${width} ${below - 5}v10M0 ${below}H${width}" />
-    <text transform="translate(${width / 2} ${below + 4})">${lengthText}</text>
+    <text transform="translate(${width / 2} ${width < LEAST_INTERRUPTED ? below + 14 : below + 4})">${lengthText}</text>
     <path d="M${aside - 5} 0h10M${aside - 5} ${height}h10M${aside} 0V${height}" />
-    <text transform="translate(${aside + 4} ${height / 2}) rotate(-90)">${widthText}</text>
+    <text transform="translate(${height < LEAST_INTERRUPTED ? aside - 5 : aside + 4} ${height / 2}) rotate(-90)">${widthText}</text>
   </g>`;
 }

@@ -2,7 +2,7 @@ import './panels.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { PartPlanView, PartRow } from '../../server/http/contract.ts';
 import { finishTone } from '../drawing/finish-tone.ts';
-import { partDrawing } from '../drawing/part-drawing.ts';
+import { notToScale, partDrawing } from '../drawing/part-drawing.ts';
 import { partDrawingOf, recipeName } from '../drawing/part-drawing-of.ts';
 import { type ScreenBook, screenBook } from '../fields/screen-book.ts';
 import type { AppState } from '../state/store.ts';
@@ -40,11 +40,13 @@ function picture(book: ScreenBook, row: PartRow, figures: PartPlanView): Templat
   const drawing = partDrawingOf(book, row, figures);
   if (drawing === null)
     return html`<p class="part-none">It is drawn as soon as its length and width can be read.</p>`;
+  const stretched = notToScale(drawing);
   return html`${partDrawing(drawing)}
     <ul class="part-key" aria-label="Faces and grain">
       ${faceKey('show', 'Show face', finishTone(book, row.showRecipeId), recipeName(book, row.showRecipeId))}
       ${faceKey('back', 'Back face', finishTone(book, row.backRecipeId), recipeName(book, row.backRecipeId))}
       <li><span class="key-grain ${row.grain}" aria-hidden="true"></span>${GRAIN[row.grain]}</li>
+      ${stretched === null ? nothing : html`<li>The ${stretched} is drawn larger than to scale.</li>`}
     </ul>`;
 }
 

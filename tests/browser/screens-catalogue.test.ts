@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ProjectState } from '../../server/http/contract.ts';
-import { screens, textOf } from './open-screen.ts';
+import { screens, textOf, type } from './open-screen.ts';
 
 /** The catalogue: evidence, own figures, own products. */
 
@@ -105,5 +105,16 @@ describe('the catalogue', () => {
     await field.press('Enter');
     await page.waitForSelector('[data-at="products/birch-ply-9/shortName"][aria-invalid="true"]');
     expect(await textOf(page.locator('.said.error:visible'))).toContain('already');
+  });
+
+  it('is where the problem of a product leads, and says it', async () => {
+    const { page } = await open('settings');
+    // No shipped pack is priced in pounds.
+    await type(page, 'settings//currency', 'GBP');
+    await page.goto(page.url().replace(/settings$/, 'banding'));
+    await page.getByRole('button', { name: 'Open in the catalogue' }).first().click();
+    await page.waitForSelector('.product .said.warning');
+    expect(await textOf(page.locator('.product .said.warning').first())).toContain('GBP');
+    await page.waitForFunction(() => document.activeElement?.id === 'packs-title');
   });
 });

@@ -129,4 +129,21 @@ describe('the finish screen', () => {
     await type(page, `components/${component?.id}/parts`, String((component?.parts ?? 0) + 2));
     expect(share(await stored())).toBeGreaterThan(before);
   });
+
+  it('opens the finer points of a step when a problem leads into them', async () => {
+    const { page, stored } = await open('finish');
+    const step = (await stored()).rows.steps.find(({ kind }) => kind === 'condition');
+    const row = page.locator(`[data-row="steps/${step?.id}"]`);
+    await row.getByRole('button', { name: /^Thinning and losses/ }).click();
+    await type(page, `steps/${step?.id}/thinning`, '10 %');
+    await page.waitForSelector(`[data-at="steps/${step?.id}/thinnerId"][data-severity="warning"]`);
+    await row.getByRole('button', { name: /^Thinning and losses/ }).click();
+    expect(await textOf(row)).toContain('no thinner is chosen');
+    await page.locator('#problems-button').click();
+    await page.locator('#problems button', { hasText: 'no thinner is chosen' }).click();
+    await page.waitForFunction(
+      (at) => document.activeElement?.getAttribute('data-at') === at,
+      `steps/${step?.id}/thinnerId`,
+    );
+  });
 });
