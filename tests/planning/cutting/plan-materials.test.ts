@@ -96,6 +96,15 @@ describe('planMaterials on sheets', () => {
     expect(plan.proven).toBe(true);
   });
 
+  it('gathers what is left of the last sheet in one large offcut', () => {
+    // By hand: two of 500 x 500 one above the other leave 2440 - 500 - 3 = 1937 x 1220; side by side only 1434 x 1220.
+    const [layout] = checked(cuttingProject([sheet], [row(500, 500, 2)])).layouts;
+    const cut = layout?.cut.type === 'split' ? layout.cut.children : [];
+    expect(cut.filter(({ type }) => type === 'offcut')).toEqual([
+      { type: 'offcut', lengthMm: 1937, widthMm: 1220 },
+    ]);
+  });
+
   it('buys the size that costs least', () => {
     const two = sheetProduct([
       { lengthMm: 2440, widthMm: 1220, price: 8000 },

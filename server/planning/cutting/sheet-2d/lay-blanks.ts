@@ -12,9 +12,10 @@ import { usableSize } from '../fit-problem.ts';
 import { countLayouts, type LaidBlanks, offerPlace } from '../laid-blanks.ts';
 import type { StockOffer } from '../stock-offer.ts';
 import { cutTree } from './cut-tree.ts';
+import { gatherOffcut } from './gather-offcut.ts';
 import type { OpenSheet } from './open-sheet.ts';
 import type { JobPiece, SheetJob } from './sheet-job.ts';
-import { SheetSearch } from './sheet-search.ts';
+import { costOf, SheetSearch } from './sheet-search.ts';
 import { sheetsBound } from './sheets-bound.ts';
 import { LEAF, type SliceNode } from './slicing-tree.ts';
 import { startSheets } from './start-sheets.ts';
@@ -41,11 +42,13 @@ export function layBlanks(
   const bound = sheetsBound(job, BOUND_EFFORT);
   const search = new SheetSearch(job, startSheets(job), bound.cost, SEED);
   search.run(stepsFor(blanks, options.effort));
+  const few = blanks.reduce((sum, blank) => sum + blank.count, 0) <= MOST_PIECES_SEARCHED;
+  const sheets = few ? gatherOffcut(job, search.best) : search.best;
   return {
-    layouts: layoutsOf(search.best, offers, owners, options.kerfMm),
+    layouts: layoutsOf(sheets, offers, owners, options.kerfMm),
     boundCost: bound.cost,
     boundStocks: bound.stocks,
-    cost: search.bestCost,
+    cost: costOf(job, sheets),
     netM2: blanks.reduce((sum, blank) => sum + blank.lengthMm * blank.widthMm * blank.count, 0) / MM2_PER_M2,
   };
 }
