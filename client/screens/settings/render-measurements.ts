@@ -1,11 +1,12 @@
 import { html, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import type { MeasurementRow } from '../../../server/http/contract.ts';
+import type { Product } from '../../../server/planning/product.ts';
 import { choiceInput } from '../../fields/choice-input.ts';
 import { focusRow } from '../../fields/focus-row.ts';
 import { productChoices } from '../../fields/products-of.ts';
 import { addAct, removeAct } from '../../fields/row-acts.ts';
-import { addRow, saveField } from '../../fields/save.ts';
+import { addRow, saveChanges, saveField } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { stackCell, stackTable } from '../../fields/stack-table.ts';
 import { textInput } from '../../fields/text-input.ts';
@@ -14,6 +15,8 @@ import { readLengthMm } from '../../format/read-length-mm.ts';
 /** Thickest material a measurement may be of, mm; the server takes no more. */
 const THICKEST_MM = 1000;
 const THINNEST_MM = 0.05;
+/** Stands in a new row until its material is chosen or measured; a row without a material changes nothing. */
+const PLACEHOLDER_MM = 18;
 
 /** Thicknesses measured on the material in hand; each replaces the catalogue's figure throughout the project. */
 export function renderMeasurements(book: ScreenBook): TemplateResult {
@@ -56,8 +59,7 @@ function measurementRow(book: ScreenBook, row: MeasurementRow): TemplateResult {
   const at = (field: string) => ({ table: 'measurements', id: row.id, field }) as const;
   const product = products.get(row.productId);
   const name = product?.name ?? 'material';
-  const typical =
-    product?.figures.thicknessActual?.typical ?? product?.figures.thicknessNominal?.typical ?? null;
+  const typical = typicalMm(product);
   return html`<tr role="row" data-row="measurements/${row.id}">
     ${stackCell(
       'Material',
@@ -66,7 +68,16 @@ function measurementRow(book: ScreenBook, row: MeasurementRow): TemplateResult {
         label: 'Material measured',
         value: row.productId,
         choices: productChoices(catalogue, ['sheet', 'board', 'banding'], row.productId, 'not chosen'),
-        save: saveField('measurements', row.id, 'productId'),
+        // Another material starts from its own catalogue figure: what was measured was the one before.
+        save: (productId) =>
+          saveChanges([
+            {
+              op: 'update',
+              table: 'measurements',
+              id: row.id,
+              values: { productId, thicknessMm: typicalMm(products.get(productId)) ?? row.thicknessMm },
+            },
+          ]),
         problems,
       }),
       'wide',
@@ -89,14 +100,17 @@ function measurementRow(book: ScreenBook, row: MeasurementRow): TemplateResult {
   </tr>`;
 }
 
+function typicalMm(product: Product | undefined): number | null {
+  return product?.figures.thicknessActual?.typical ?? product?.figures.thicknessNominal?.typical ?? null;
+}
+
 /** The material a new measurement most likely is of: the first one used that has none yet. */
 function firstMaterial({ project, products }: ScreenBook): { productId: string; thicknessMm: number } {
   const measured = new Set(project.rows.measurements.map(({ productId }) => productId));
   const used = project.plan.materials.find(({ id }) => !measured.has(id));
-  const figures = used === undefined ? undefined : products.get(used.id)?.figures;
   return {
     productId: used?.id ?? '',
-    thicknessMm: figures?.thicknessActual?.typical ?? figures?.thicknessNominal?.typical ?? 18,
+    thicknessMm: typicalMm(products.get(used?.id ?? '')) ?? PLACEHOLDER_MM,
   };
 }
 
