@@ -6,16 +6,34 @@ import { placeInFront } from './place-in-front.ts';
 import type { RowTable } from './project-rows.ts';
 import { readSettings, settingsColumns } from './projects.repository.ts';
 import { Refusal } from './refusal.ts';
+import { renameSize, type SizeNames } from './rename-size.ts';
 import { type ReadLengthCell, type RowReading, rowColumns, rowId, withInitialValues } from './row-columns.ts';
 import type { RowJournal } from './row-journal.ts';
 import { ROW_LAYOUTS } from './row-layouts.ts';
 import { rowIdsReferringTo } from './rows.repository.ts';
+import { settleCalculations } from './settle-calculations.ts';
 
 interface Editing extends RowReading {
   readonly db: Database;
   readonly projectId: number;
   readonly newRows: Map<string, { readonly table: RowTable; readonly id: number }>;
+  readonly sizeNames: SizeNames | undefined;
   units: UnitSystem;
+  /** Cells rewritten because a size they use was renamed. */
+  renamedCells: number;
+}
+
+export interface CarriedOut {
+  /** tempId -> id */
+  readonly inserted: Readonly<Record<string, string>>;
+  readonly renamedCells: number;
+}
+
+/** How cells are read on their way into the database. */
+export interface CellRules {
+  readonly readLengthCell: ReadLengthCell;
+  /** Only a list of inserts can do without. */
+  readonly sizeNames?: SizeNames;
 }
 
 /**
@@ -27,8 +45,8 @@ export function carryOutChanges(
   projectId: number,
   changes: readonly Change[],
   journal: RowJournal,
-  readLengthCell: ReadLengthCell,
-): Readonly<Record<string, string>> {
+  { readLengthCell, sizeNames }: CellRules,
+): CarriedOut {
   const settings = readSettings(db, projectId);
   if (settings === undefined) throw noSuchProject(projectId);
   db.pragma('defer_foreign_keys = ON');
@@ -37,14 +55,19 @@ export function carryOutChanges(
     projectId,
     journal,
     readLengthCell,
+    sizeNames,
     newRows: new Map(),
     units: settings.units,
+    renamedCells: 0,
   };
   const following = insertsFollowing(changes);
   changes.forEach((change, index) => {
     carryOut(editing, change, `changes.${index}`, following[index] ?? 0);
   });
-  return Object.fromEntries([...editing.newRows].map(([tempId, row]) => [tempId, String(row.id)]));
+  return {
+    inserted: Object.fromEntries([...editing.newRows].map(([tempId, row]) => [tempId, String(row.id)])),
+    renamedCells: editing.renamedCells,
+  };
 }
 
 function carryOut(editing: Editing, change: Change, at: string, following: number): void {
@@ -52,7 +75,9 @@ function carryOut(editing: Editing, change: Change, at: string, following: numbe
   if (change.op === 'settings') {
     const values = change.values as Partial<ProjectSettings>;
     journal.updateSettings(settingsColumns(values));
-    if (values.units !== undefined) editing.units = values.units;
+    if (values.units === undefined || values.units === editing.units) return;
+    settleCalculations(editing.db, editing.projectId, journal, editing.readLengthCell, editing.units);
+    editing.units = values.units;
     return;
   }
   const { table } = change;
@@ -65,10 +90,19 @@ function carryOut(editing: Editing, change: Change, at: string, following: numbe
     return;
   }
   const id = rowId(editing, table, change.id, `${at}.id`);
-  if (change.op === 'update') journal.update(table, id, rowColumns(editing, table, change.values, at));
-  else if (change.op === 'delete') deleteRow(editing, table, id);
+  if (change.op === 'update') {
+    if (table === 'sizes' && change.values.name !== undefined)
+      rename(editing, id, String(change.values.name), `${at}.values.name`);
+    journal.update(table, id, rowColumns(editing, table, change.values, at));
+  } else if (change.op === 'delete') deleteRow(editing, table, id);
   else if (change.before !== change.id)
     journal.update(table, id, { position: position(editing, table, change.before, at, { moved: id }) });
+}
+
+function rename(editing: Editing, id: number, to: string, at: string): void {
+  const { db, projectId, journal, sizeNames } = editing;
+  if (sizeNames === undefined) throw new RangeError('carryOutChanges: a rename needs sizeNames');
+  editing.renamedCells += renameSize(db, projectId, journal, sizeNames, { id, to, at });
 }
 
 /** For each change, how many inserts in front of the same row come right after it. */

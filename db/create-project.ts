@@ -20,7 +20,7 @@ export function createProject(
   return db
     .transaction(() => {
       const id = insertProject(db, project.settings, given.now.toISOString());
-      carryOutChanges(db, id, insertsOf(project), openRowJournal(db, id), given.readLengthCell);
+      carryOutChanges(db, id, insertsOf(project), openRowJournal(db, id), given);
       return id;
     })
     .immediate();

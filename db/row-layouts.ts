@@ -8,7 +8,8 @@ import type { ProjectRows, RowTable } from './project-rows.ts';
 
 /**
  * - text, real, whole: as they stand; the optional ones may be null
- * - length: text as typed, with its millimetres in a second column
+ * - length: text as typed, with its millimetres in a second column; may hold a calculation
+ * - count: pieces as typed; may hold a calculation
  * - parent: id of the row this one belongs to and is deleted with
  * - mention: id of a row of another list, or empty; emptied when that row is deleted
  */
@@ -19,6 +20,7 @@ export type FieldKind =
   | 'whole'
   | 'optional-whole'
   | 'length'
+  | 'count'
   | 'parent'
   | 'mention';
 
@@ -83,7 +85,7 @@ export const ROW_LAYOUTS: { readonly [Table in RowTable]: RowLayout } = {
   parts: layout('parts', 'part', 'part', 'parts', {
     name: ['text', 'name', ''],
     section: ['text', 'section', ''],
-    quantity: ['text', 'quantity', '1'],
+    quantity: ['count', 'quantity', '1'],
     length: ['length', 'length', ''],
     width: ['length', 'width', ''],
     shape: ['text', 'shape', 'rectangle'],

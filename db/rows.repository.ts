@@ -122,3 +122,39 @@ export function rowIdsReferringTo(
   const sql = `SELECT id FROM ${sqlName} WHERE project_id = ? AND ${field.column} = ? ORDER BY position, id`;
   return prepared(db, sql).pluck().all(projectId, value) as number[];
 }
+
+/** A cell that holds a calculation over named sizes. */
+export interface Calculation {
+  readonly table: RowTable;
+  readonly field: RowField;
+  readonly id: number;
+  readonly text: string;
+}
+
+const calculationFields = ROW_TABLES.flatMap((table) =>
+  ROW_LAYOUTS[table].fields
+    .filter(({ kind }) => kind === 'length' || kind === 'count')
+    .map((field) => ({
+      table,
+      field,
+      sql: `SELECT id, ${field.column} AS text FROM ${ROW_LAYOUTS[table].sqlName} WHERE project_id = ? AND instr(${field.column}, '=') > 0 ORDER BY position, id`,
+    })),
+);
+
+/** Every cell of a project whose text starts with an equals sign. */
+export function readCalculations(db: Database, projectId: number): Calculation[] {
+  return calculationFields.flatMap(({ table, field, sql }) =>
+    (prepared(db, sql).all(projectId) as { readonly id: number; readonly text: string }[])
+      .filter(({ text }) => text.trimStart().startsWith('='))
+      .map((row) => ({ table, field, ...row })),
+  );
+}
+
+/** Names of the sizes, in the order of their list. */
+export function readSizeNames(
+  db: Database,
+  projectId: number,
+): { readonly id: number; readonly name: string }[] {
+  const sql = `SELECT id, name FROM ${ROW_LAYOUTS.sizes.sqlName} WHERE project_id = ? ORDER BY position, id`;
+  return prepared(db, sql).all(projectId) as { id: number; name: string }[];
+}

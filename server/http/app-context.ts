@@ -1,5 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import type { Logger } from 'pino';
+import type { SizeNames } from '../../db/rename-size.ts';
 import type { ReadLengthCell } from '../../db/row-columns.ts';
 import type { ProjectEvents } from './project-events.ts';
 import type { ProjectPlans } from './project-plans.ts';
@@ -21,5 +22,6 @@ export interface AppContext {
   readonly plans: ProjectPlans;
   readonly events: ProjectEvents;
   readonly readLengthCell: ReadLengthCell;
+  readonly sizeNames: SizeNames;
   readonly now: () => Date;
 }

@@ -15,6 +15,7 @@ import { projectPlans } from './project-plans.ts';
 import { readLengthCell } from './read-length-cell.ts';
 import { mountRoutes } from './route.ts';
 import { ALL_ROUTES } from './routes/all-routes.ts';
+import { sizeNames } from './size-names.ts';
 
 /** Largest request: a paste of 20,000 rows is about 4 MB. */
 const LARGEST_REQUEST = '8mb';
@@ -33,6 +34,7 @@ export function createApp(db: Database, config: AppConfig): App {
     plans: projectPlans(db, plan),
     events: projectEvents(),
     readLengthCell,
+    sizeNames,
     now,
   };
   const access = config.passphrase === null ? null : openAccess(config.passphrase, now);

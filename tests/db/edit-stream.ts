@@ -1,6 +1,7 @@
 import { applyChanges } from '../../db/apply-changes.ts';
 import { openDatabase } from '../../db/open.ts';
 import { readProject } from '../../db/read-project.ts';
+import { plainSizeNames } from './plain-size-names.ts';
 import { readPlainMillimetres } from './read-plain-millimetres.ts';
 
 /**
@@ -18,7 +19,7 @@ for (let revision = 1; ; ) {
       revision,
       changes: [{ op: 'update', table: 'parts', id: part, values: { note: `edit ${revision + 1}` } }],
     },
-    { readLengthCell: readPlainMillimetres, now: new Date() },
+    { readLengthCell: readPlainMillimetres, sizeNames: plainSizeNames, now: new Date() },
   );
   revision = applied.revision;
   process.stdout.write(`${revision}\n`);

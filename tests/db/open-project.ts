@@ -9,11 +9,12 @@ import { readRevision } from '../../db/projects.repository.ts';
 import { readProject } from '../../db/read-project.ts';
 import { redoEdit, undoEdit } from '../../db/undo.ts';
 import { freshFile } from './fresh-file.ts';
+import { plainSizeNames } from './plain-size-names.ts';
 import { readPlainMillimetres } from './read-plain-millimetres.ts';
 import { smallProject } from './small-project.ts';
 
 export const now = new Date('2026-03-07T09:05:01.250Z');
-export const given = { readLengthCell: readPlainMillimetres, now };
+export const given = { readLengthCell: readPlainMillimetres, sizeNames: plainSizeNames, now };
 
 export interface OpenProject {
   readonly db: Database;

@@ -32,6 +32,7 @@ export const rowRoutes: readonly Route[] = [
     params: projectParams,
     body: changeRequestSchema,
     ...edited,
+    refusals: [...edited.refusals, 'name-taken'],
     handle: ({ params, body }, context, response) =>
       answerEdit(context, response, Number(params.id), (projectId) =>
         applyChanges(context.db, projectId, body, given(context)),
@@ -82,7 +83,8 @@ export const rowRoutes: readonly Route[] = [
 ];
 
 function given(context: AppContext) {
-  return { readLengthCell: context.readLengthCell, now: context.now() };
+  const { readLengthCell, sizeNames, now } = context;
+  return { readLengthCell, sizeNames, now: now() };
 }
 
 /** A request for one change. What is refused is located in that request, not in a list of changes. */
@@ -126,6 +128,8 @@ function routesOfTable(table: RowTable): Route[] {
       params: rowParams,
       body: z.strictObject({ revision, ...shape }),
       ...edited,
+      // A size may be given a name that another has.
+      refusals: table === 'sizes' ? [...edited.refusals, 'name-taken'] : edited.refusals,
       handle: ({ params, body: { revision, ...values } }, context, response) =>
         answerEdit(context, response, Number(params.id), (projectId) =>
           one(context, projectId, revision, {

@@ -2,12 +2,11 @@ import { figure } from '../figure.ts';
 import type { SizePlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { NamedSize, ProjectInput } from '../project-input.ts';
-import { UNIT_WORDS } from './constants.ts';
-import { FUNCTION_NAMES } from './expression-functions.ts';
 import { nameKey } from './name-key.ts';
 import { parseExpression } from './parse-expression.ts';
 import { type CellReading, type CellScope, readLengthCell } from './read-cell.ts';
 import { quoted, type Refusal, refuse } from './refusal.ts';
+import { sizeNameFault, sizeNameTaken } from './size-name-fault.ts';
 import { sizeOrder } from './size-order.ts';
 
 /** Names of a loop repeated in a message. */
@@ -65,26 +64,11 @@ export function planSizes(input: ProjectInput): SizesPlan {
 function namedSizes(rows: readonly NamedSize[], problems: Problem[]): Map<string, NamedSize> {
   const named = new Map<string, NamedSize>();
   for (const row of rows) {
-    const fault = nameFault(row, named);
+    const fault = sizeNameFault(row.name) ?? (named.has(nameKey(row.name)) ? sizeNameTaken(row.name) : null);
     if (fault === null) named.set(nameKey(row.name), row);
     else problems.push(sizeProblem(row, 'name', fault));
   }
   return named;
-}
-
-function nameFault({ name }: NamedSize, taken: ReadonlyMap<string, NamedSize>): Refusal | null {
-  const wayOut = 'Use letters, digits and underscores, starting with a letter, such as seat_depth.';
-  if (!/^[\p{L}_][\p{L}\p{N}_]*$/u.test(name))
-    return refuse('expression-invalid', `${quoted(name)} cannot be the name of a size.`, wayOut);
-  if (UNIT_WORDS.has(nameKey(name)) || FUNCTION_NAMES.includes(nameKey(name)))
-    return refuse(
-      'expression-invalid',
-      `${quoted(name)} already means a unit or a function.`,
-      'Choose another name.',
-    );
-  return taken.has(nameKey(name))
-    ? refuse('expression-invalid', `The name ${quoted(name)} is given to two sizes.`, 'Rename one of them.')
-    : null;
 }
 
 function cycleRefusal(row: NamedSize, loop: readonly NamedSize[]): Refusal {
