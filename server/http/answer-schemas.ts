@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { ProblemCode } from '../planning/problem.ts';
 import {
   type ChangeAnswer,
   type ErrorAnswer,
@@ -6,6 +7,8 @@ import {
   type ProjectRows,
   type ProjectState,
   type ProjectSummary,
+  type ReadingAnswer,
+  type ReadingName,
   ROW_TABLES,
   type RowTable,
 } from './contract.ts';
@@ -77,6 +80,33 @@ export const changeAnswerSchema = z
   .meta({ id: 'ChangeAnswer' }) satisfies z.ZodType<ChangeAnswer>;
 
 export const workingSchema = z.strictObject({ at: z.string(), figure: figureSchema });
+
+const readingNames = z.array(
+  z.strictObject({
+    name: z.string(),
+    id: z.string().nullable(),
+    mm: z.number().nullable(),
+  }) satisfies z.ZodType<ReadingName>,
+);
+
+export const readingAnswerSchema = z
+  .discriminatedUnion('ok', [
+    z.strictObject({
+      ok: z.literal(true),
+      mm: z.number().nullable(),
+      quantity: z.int().nullable(),
+      display: z.strictObject({ project: z.string(), exact: z.string().nullable() }),
+      names: readingNames,
+    }),
+    z.strictObject({
+      ok: z.literal(false),
+      code: (z.string() as unknown as z.ZodType<ProblemCode>).nullable(),
+      message: z.string(),
+      wayOut: z.string(),
+      names: readingNames,
+    }),
+  ])
+  .meta({ id: 'ReadingAnswer' }) satisfies z.ZodType<ReadingAnswer>;
 
 const errorCode = oneOf<ErrorCode>({
   'bad-request': true,

@@ -22,7 +22,7 @@ import type { ImportAnswers, ImportPreview } from '../exchange/import/preview-im
 import type { PreviewCell, PreviewRow } from '../exchange/part-list/preview-part-list.ts';
 import type { Values } from '../planning/figure.ts';
 import type { Plan } from '../planning/plan-output.ts';
-import type { Problem } from '../planning/problem.ts';
+import type { Problem, ProblemCode } from '../planning/problem.ts';
 import type { ProjectSettings } from '../planning/project-input.ts';
 
 /** Rows travel as they are stored: flat, with their parent's id and their place in the list. */
@@ -87,6 +87,38 @@ export interface ImportRequest extends ImportAnswers {
   readonly workbookBase64?: string;
 }
 export type { ImportPreview, PreviewCell, PreviewRow };
+
+/** The answer to POST /api/projects/:id/reading: what a cell would be read as if it were left as typed. */
+export type ReadingAnswer =
+  | {
+      readonly ok: true;
+      /** Null for a quantity. */
+      readonly mm: number | null;
+      /** Pieces; null for a length. */
+      readonly quantity: number | null;
+      readonly display: {
+        /** As the project prints it: `≈23 5/8"`, `564 mm`, `4 pieces`. */
+        readonly project: string;
+        /** In millimetres with every digit that counts, where that says more. */
+        readonly exact: string | null;
+      };
+      readonly names: readonly ReadingName[];
+    }
+  | {
+      readonly ok: false;
+      /** The problem the cell would have; null when it only waits for a named size without a value. */
+      readonly code: ProblemCode | null;
+      readonly message: string;
+      readonly wayOut: string;
+      readonly names: readonly ReadingName[];
+    };
+
+/** A name that a calculation uses, as typed; `id` is null when no named size is called so. */
+export interface ReadingName {
+  readonly name: string;
+  readonly id: string | null;
+  readonly mm: number | null;
+}
 
 /** The one error shape. */
 export interface ErrorAnswer {

@@ -9,6 +9,7 @@ import { importRoutes } from './import.ts';
 import { planRoutes } from './plan.ts';
 import { programRoutes } from './program.ts';
 import { projectRoutes } from './projects.ts';
+import { readingRoutes } from './reading.ts';
 import { rowRoutes } from './rows.ts';
 
 let document: object | null = null;
@@ -29,6 +30,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...projectRoutes,
   ...rowRoutes,
   ...planRoutes,
+  ...readingRoutes,
   ...importRoutes,
   ...exportRoutes,
   ...catalogueRoutes,
