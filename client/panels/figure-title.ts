@@ -32,11 +32,20 @@ function subject(project: ProjectState, [list = '', id = '', inner = '', innerId
     if (id === 'lines') return plan.buy.lines.find((line) => line.id === inner)?.name ?? inner;
     return id === 'categories' ? inner : WHOLE_PROJECT;
   }
+  if (list === 'groups') return groupName(project, id, inner);
   if (list === 'sizes') return nameOf(plan.sizes, id);
   if (list === 'materials') return nameOf(plan.materials, id);
   if (list === 'banding') return nameOf(plan.banding, id);
   if (list === 'needs') return nameOf(plan.needs, id);
   return WHOLE_PROJECT;
+}
+
+/** A section or a material of the part list; a name may hold a slash, so it is encoded in the path. */
+function groupName({ plan }: ProjectState, list: string, encodedId: string): string {
+  const id = decodeURIComponent(encodedId);
+  if (list === 'sections') return id === '' ? 'Parts without a section' : `Section ${id}`;
+  if (id === '') return 'Parts without a material';
+  return plan.materials.find((material) => material.id === id)?.name ?? id;
 }
 
 /** "left+front+right" as people read it. */

@@ -112,6 +112,7 @@ const buyPack = z.strictObject({
 
 /** The plan's shape without problems; `f` is the schema of every figure in it. */
 function planShape<F extends z.ZodType>(f: F) {
+  const group = z.strictObject({ id: z.string(), rows: z.number(), pieces: f, bandedM: f, finishM2: f });
   return {
     parts: z.array(
       z.strictObject({
@@ -266,6 +267,7 @@ function planShape<F extends z.ZodType>(f: F) {
       categories: z.array(z.strictObject({ id: costCategory, planned: f, unpricedLines: f })),
     }),
     totals: z.strictObject({ parts: f, pieces: f, bandedM: f, finishM2: f, litres: f, sheets: f }),
+    groups: z.strictObject({ sections: z.array(group), materials: z.array(group) }),
   };
 }
 

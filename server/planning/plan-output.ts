@@ -15,6 +15,7 @@ export interface Plan {
   readonly needs: readonly NeedPlan[];
   readonly buy: BuyPlan;
   readonly totals: PlanTotals;
+  readonly groups: PlanGroups;
   readonly problems: readonly Problem[];
 }
 
@@ -267,4 +268,20 @@ export interface PlanTotals {
   readonly finishM2: Figure;
   readonly litres: Figure;
   readonly sheets: Figure;
+}
+
+/** The part rows summed by section and by material, each in the order in which the part list first names it. */
+export interface PlanGroups {
+  readonly sections: readonly GroupPlan[];
+  readonly materials: readonly GroupPlan[];
+}
+
+export interface GroupPlan {
+  /** The section as typed, or the product id of the material; empty for the parts that have none. */
+  readonly id: string;
+  /** Part rows in the group. */
+  readonly rows: number;
+  readonly pieces: Figure;
+  readonly bandedM: Figure;
+  readonly finishM2: Figure;
 }

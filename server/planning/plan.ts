@@ -5,6 +5,7 @@ import { planSizes } from './dimensions/plan-sizes.ts';
 import { planFinish } from './finish/plan-finish.ts';
 import { planNeeds } from './finish/plan-needs.ts';
 import { planParts } from './geometry/plan-parts.ts';
+import { planGroups } from './ledger/plan-groups.ts';
 import { planTotals } from './ledger/plan-totals.ts';
 import type { Plan } from './plan-output.ts';
 import type { ProjectInput } from './project-input.ts';
@@ -37,6 +38,7 @@ export function plan(input: ProjectInput): Plan {
     needs: needs.needs,
     buy: buying.buy,
     totals: planTotals(stages),
+    groups: planGroups(input.parts, geometry.parts),
     problems: [
       ...sizes.problems,
       ...geometry.problems,

@@ -1,6 +1,7 @@
 import { type Figure, type FigureUnit, figure } from '../figure.ts';
 import type { BandingPlan, MaterialPlan, PartPlan, PlanTotals, RecipePlan } from '../plan-output.ts';
 import { COAT_STEPS } from '../project-input.ts';
+import { sumKnown } from './sum-known.ts';
 
 /**
  * Totals for the head of the page: pieces, metres banded, area finished, litres, sheets.
@@ -16,26 +17,26 @@ export function planTotals(plan: {
 }): PlanTotals {
   const rows = plan.parts;
   return {
-    parts: sum('part rows', 'pcs', 'rows', [known(rows.length, 'pcs')]),
-    pieces: sum(
+    parts: sumKnown('part rows', 'pcs', 'rows', [known(rows.length, 'pcs')]),
+    pieces: sumKnown(
       'pieces = sum of the quantities',
       'pcs',
       'part rows',
       rows.map((part) => part.quantity),
     ),
-    bandedM: sum(
+    bandedM: sumKnown(
       'metres banded = sum over the parts',
       'm',
       'part rows',
       rows.map((part) => part.totalBandedM),
     ),
-    finishM2: sum(
+    finishM2: sumKnown(
       'area finished = sum over the parts',
       'm2',
       'part rows',
       rows.map((part) => part.totalFinishM2),
     ),
-    litres: sum(
+    litres: sumKnown(
       'litres of finish = sum over all coats, thinner not counted',
       'L',
       'coats',
@@ -45,7 +46,7 @@ export function planTotals(plan: {
           .map((coat) => coat.litres),
       ),
     ),
-    sheets: sum(
+    sheets: sumKnown(
       'sheets to buy = sum over the sheet materials',
       'pcs',
       'sheet materials',
@@ -56,18 +57,4 @@ export function planTotals(plan: {
 
 function known(value: number, unit: FigureUnit): Figure {
   return figure(value, unit, { rule: 'counted', inputs: [] });
-}
-
-function sum(rule: string, unit: FigureUnit, summandName: string, summands: readonly Figure[]): Figure {
-  const values = summands.flatMap(({ value }) => (value === null ? [] : [value]));
-  const unknown = summands.length - values.length;
-  const total =
-    summands.length > 0 && values.length === 0 ? null : values.reduce((left, right) => left + right, 0);
-  return figure(total, unit, {
-    rule,
-    inputs: [{ name: summandName, value: values.length, unit: 'pcs' }],
-    ...(unknown > 0
-      ? { notes: [`${unknown} of ${summands.length} ${summandName} are unknown and left out of the sum.`] }
-      : {}),
-  });
 }
