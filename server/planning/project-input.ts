@@ -199,6 +199,31 @@ export const COST_CATEGORIES = [
   'other',
 ] as const satisfies readonly CostCategory[];
 
+/**
+ * How one sheet or board is cut, in the terms of a cutting question: a piece, or cuts side by side along one direction.
+ * The sizes follow from the question.
+ */
+export type FoundCut =
+  | { readonly piece: number; readonly turned: boolean }
+  | { readonly along: 'length' | 'width'; readonly cuts: readonly FoundCut[] };
+
+export interface FoundSheet {
+  /** Which stock of the question. */
+  readonly stock: number;
+  readonly count: number;
+  readonly cut: FoundCut;
+}
+
+/** A cutting plan found earlier by a longer search, for the question with this hash and no other. */
+export interface FoundLayout {
+  readonly question: string;
+  readonly sheets: readonly FoundSheet[];
+  /** No plan costs less, in the unit of the question's costs. */
+  readonly boundCost: number;
+  /** No plan buys fewer sheets or boards. */
+  readonly boundStocks: number;
+}
+
 export interface ProjectInput {
   readonly settings: ProjectSettings;
   readonly sizes: readonly NamedSize[];
@@ -210,4 +235,6 @@ export interface ProjectInput {
   readonly onHand: readonly OnHand[];
   readonly measurements: readonly Measurement[];
   readonly catalogue: Catalogue;
+  /** Cutting plans found earlier; one is used where its question is asked again, after it has been checked. */
+  readonly foundLayouts?: readonly FoundLayout[];
 }

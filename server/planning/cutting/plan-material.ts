@@ -2,20 +2,18 @@ import { figure } from '../figure.ts';
 import type { MaterialPlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { ProjectInput } from '../project-input.ts';
-import { type Blank, laidSize } from './blank.ts';
-import { fitProblem, fitsOffer } from './fit-problem.ts';
-import { fullWidthBlanks } from './full-width-blanks.ts';
+import { withFound } from './found/with-found.ts';
 import type { MaterialBlanks } from './material-blanks.ts';
 import { materialFigures } from './material-figures.ts';
+import { materialJob } from './material-job.ts';
 import { layBlanks } from './sheet-2d/lay-blanks.ts';
 import { layBars } from './stock-1d/lay-bars.ts';
-import { stockOffers } from './stock-offers.ts';
 
 /**
  * The cutting plan of one sheet or board product: layouts, how many to buy, the bound, the cost.
  *
  * `material`: the blanks, mm. `input`: settings, stock on hand. `effort`: share of an edit's work; null when kerf or trim
- * cannot be used, which leaves the plan open. Result: the plan, and the problems of parts and stock.
+ * cannot be used, which leaves the plan open. A layout found earlier is taken where it is better. Result: the plan, and the problems of parts and stock.
  */
 export function planMaterial(
   material: MaterialBlanks,
@@ -52,33 +50,13 @@ export function planMaterial(
   if (effort === null)
     return { plan: open('The saw kerf or the sheet trim in the settings cannot be used.'), problems: [] };
 
-  const { offers, problems } = stockOffers(product, input);
-  const toBuy = offers.filter((offer) => offer.packId !== null);
-  const [first] = toBuy;
-  if (first === undefined) return { plan: open('No size of this material is known.'), problems };
-  const blanks = product.kind === 'board' ? fullWidthBlanks(material.blanks, first.widthMm) : material.blanks;
-  const fitting: Blank[] = [];
-  for (const blank of blanks) {
-    if (toBuy.some((offer) => fitsOffer(blank, offer))) fitting.push(blank);
-    else problems.push(fitProblem(blank, product, toBuy, input.settings));
-  }
-
-  // Without prices, or when stock is free, the plan saves area instead of money.
-  const unpriced = toBuy.some((offer) => offer.priceMinor === null);
-  const byArea = unpriced || toBuy.every((offer) => offer.priceMinor === 0);
-  const costs = offers.map((offer) => {
-    if (offer.packId === null) return 0;
-    return byArea ? Math.round(offer.lengthMm * offer.widthMm) : (offer.priceMinor ?? 0);
-  });
-  const toLengthOnly =
-    product.kind === 'board' && fitting.every((blank) => laidSize(blank).widthMm === first.widthMm);
-  const lay = toLengthOnly ? layBars : layBlanks;
-  const laid = lay(fitting, offers, costs, { kerfMm, effort });
+  const { job, problems } = materialJob(material, input);
+  if (job === null) return { plan: open('No size of this material is known.'), problems };
+  const lay = job.toLengthOnly ? layBars : layBlanks;
+  const laid = lay(job.blanks, job.offers, job.costs, { kerfMm, effort });
+  const best = withFound(laid, job, kerfMm, input.foundLayouts);
   return {
-    plan: {
-      ...common,
-      ...figures.ofPlan(laid, { offers, byArea, unpriced, leftOut: blanks.length - fitting.length }),
-    },
+    plan: { ...common, ...figures.ofPlan(best, job) },
     problems,
   };
 }
