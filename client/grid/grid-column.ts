@@ -1,4 +1,5 @@
 import type { Severity } from '../../server/planning/problem.ts';
+import type { TypingHelp } from './typing-help.ts';
 
 /**
  * A sheet's columns as data. The sheet knows nothing of parts or products: a column says how a row's cell looks,
@@ -10,6 +11,8 @@ export interface SheetRow {
   readonly key: string;
   /** The row that waits at the end for a new entry. */
   readonly isBlank?: boolean;
+  /** A line over a group of rows: nothing is typed in it, and edits pass it over. */
+  readonly isHeading?: boolean;
 }
 
 export interface CellView {
@@ -25,6 +28,8 @@ export interface CellView {
   readonly swatch?: string;
   /** Path of the figure shown, which a click opens. */
   readonly figureAt?: string;
+  /** Shown with a small triangle that opens and closes what the row stands over; says whether it is open. */
+  readonly open?: boolean;
   readonly severity?: Severity;
   /** Shown beside the cell while it has the focus or the pointer: what is wrong and what to do. */
   readonly message?: string;
@@ -59,6 +64,10 @@ export interface SheetColumn<Row extends SheetRow> {
   readonly pinned?: boolean;
   readonly numeric?: boolean;
   readonly hidden?: boolean;
+  /** What the rows are sorted by in this column, in either direction; null stands last. Not sorted without it. */
+  order?(row: Row): number | string | null;
+  /** The header offers to show only some of the values. */
+  readonly filters?: boolean;
   /** computed: tinted ground, never edited. ordinal: the row's number. */
   readonly kind: 'typed' | 'computed' | 'ordinal';
   view(row: Row): CellView;
@@ -70,6 +79,8 @@ export interface SheetColumn<Row extends SheetRow> {
   editText?(row: Row): string;
   /** For columns that hold one of a list. */
   choices?(): readonly Choice[];
+  /** What is said of a text while it is typed, for cells that are read. */
+  readonly typing?: TypingHelp;
   /** What Delete leaves behind; empty text unless said. */
   readonly cleared?: string;
 }

@@ -1,5 +1,6 @@
 import type { ICellEditorComp, ICellEditorParams } from 'ag-grid-community';
 import type { SheetColumn, SheetRow } from './grid-column.ts';
+import { type TypingCard, typingCard } from './typing-card.ts';
 
 /** A cell is edited as one line; what is pasted beyond this is a mistake. */
 const LONGEST_CELL = 2000;
@@ -21,9 +22,10 @@ export class TextEditor implements ICellEditorComp {
   private startText = '';
   private selectAll = false;
   private typedOver = false;
+  private card: TypingCard | null = null;
 
   init(params: Params): void {
-    const { sheetColumn, eventKey, data } = params;
+    const { sheetColumn, eventKey, data, eGridCell } = params;
     this.typedOver = eventKey !== null && eventKey.length === 1;
     this.startText = sheetColumn.editText?.(data) ?? sheetColumn.raw(data);
     this.selectAll = eventKey === null;
@@ -38,7 +40,13 @@ export class TextEditor implements ICellEditorComp {
     this.input.addEventListener('mousedown', () => {
       this.typedOver = false;
     });
+    if (sheetColumn.typing !== undefined) this.card = typingCard(this.input, eGridCell, sheetColumn.typing);
     this.input.addEventListener('keydown', (event) => {
+      if (this.card?.key(event)) {
+        event.preventDefault();
+        event.stopPropagation();
+        return;
+      }
       const arrow = this.typedOver && event.key.startsWith('Arrow') && !event.shiftKey;
       if (arrow || event.key === 'Tab') params.leaveBy(event);
     });
@@ -52,6 +60,11 @@ export class TextEditor implements ICellEditorComp {
     this.input.focus();
     if (this.selectAll) this.input.select();
     else this.input.setSelectionRange(this.input.value.length, this.input.value.length);
+    if (this.typedOver) this.card?.typed();
+  }
+
+  destroy(): void {
+    this.card?.remove();
   }
 
   /** Null when the text is as it was, so that opening a cell and pressing Enter never rewrites it in rounded form. */

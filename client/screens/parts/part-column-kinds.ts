@@ -4,6 +4,7 @@ import type { CellView, Choice, SheetColumn } from '../../grid/grid-column.ts';
 import { cellLength } from './cell-length.ts';
 import { figureView, rawText, typedView } from './part-cell-views.ts';
 import type { PartField, PartSheetRow } from './part-sheet-row.ts';
+import { partTyping } from './part-typing.ts';
 
 /** The kinds of column a part list has: text, length, one of a list, computed. */
 
@@ -49,6 +50,7 @@ export function length(
   return {
     ...text(field, header, describe, width),
     numeric: true,
+    typing: partTyping(field === 'length' || field === 'width' ? field : 'radius'),
     editText: asTyped,
     copyText: asTyped,
     view: (row) => {

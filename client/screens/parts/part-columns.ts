@@ -6,6 +6,7 @@ import { edgeView, nameView, plainView, productView, quantityView, recipeView } 
 import { GRAIN_CHOICES, SHAPE_CHOICES } from './part-choices.ts';
 import { choice, computed, length, type PartColumn, text } from './part-column-kinds.ts';
 import type { PartField } from './part-sheet-row.ts';
+import { partTyping } from './part-typing.ts';
 
 /** The part list's columns, in the order they stand. `id` is the part's field, as problems and changes name it. */
 
@@ -61,7 +62,12 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
       view: nameView,
     },
     { ...text('section', 'Section', 'section, a grouping of your own', 100), fit: { min: 80, max: 140 } },
-    { ...text('quantity', 'Qty', 'quantity', 54), numeric: true, view: quantityView },
+    {
+      ...text('quantity', 'Qty', 'quantity', 54),
+      numeric: true,
+      typing: partTyping('quantity'),
+      view: quantityView,
+    },
     length('length', withUnit('Length'), 'finished length, along the grain', 96, (plan) => plan.lengthMm),
     length('width', withUnit('Width'), 'finished width', 92, (plan) => plan.widthMm),
     choice('materialId', 'Material', 'material', 112, () => book().materialChoices, productView, {
