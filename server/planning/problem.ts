@@ -65,6 +65,14 @@ export type ProblemCode =
   | 'price-currency-missing'
   | 'extra-invalid'
   | 'on-hand-invalid'
+  // calendar
+  | 'drying-time-missing'
+  | 'recoat-unknown'
+  | 'cure-unknown'
+  | 'batch-too-large'
+  | 'calendar-task-unknown'
+  | 'calendar-done-out-of-order'
+  | 'calendar-does-not-fit'
   // whole document
   | 'setting-invalid'
   | 'document-unreadable';

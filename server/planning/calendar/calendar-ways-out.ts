@@ -1,0 +1,113 @@
+import { MINUTES_PER_DAY } from '../climate/constants.ts';
+import type { CalendarInput } from './calendar-input.ts';
+import type { CalendarWayOut } from './calendar-plan.ts';
+import { calendarTasks } from './calendar-tasks.ts';
+import { changedClimate } from './changed-climate.ts';
+import { MOST_HORIZON_DAYS, PROBE_ITERATIONS } from './constants.ts';
+import { solveCalendar } from './solve-calendar.ts';
+
+interface Trial {
+  readonly change: CalendarWayOut['change'];
+  readonly message: string;
+  readonly input: CalendarInput;
+}
+
+/** Steps in which hours, temperature and humidity are changed until a plan fits. Ours. */
+const LONGER_BY_MIN = [60, 120, 240, 480, 720];
+const WARMER_BY_C = [2, 5, 10, 15];
+const DRIER_BY_PERCENT = [10, 20, 30];
+
+/**
+ * Which single change to the input makes a plan possible?
+ *
+ * @param input for which no plan was found; minutes since midnight of day 0
+ * @returns the smallest change that works of each kind, each planned with the change before it is offered
+ *
+ * Source: a rule of ours. Valid range: any input. Departures: changes are tried in steps, so a smaller one may also do.
+ */
+export function calendarWaysOut(input: CalendarInput): CalendarWayOut[] {
+  const offers: CalendarWayOut[] = [];
+  for (const trials of trialsOf(input))
+    for (const { change, message, input: changed } of trials) {
+      const solved = solveCalendar({ ...changed, iterations: PROBE_ITERATIONS });
+      if (solved.schedule === null) continue;
+      offers.push({ change, message, readyToAssembleMinute: solved.readyMinute });
+      break;
+    }
+  return offers;
+}
+
+/** Per kind of change, the trials from the smallest to the largest. */
+function trialsOf(input: CalendarInput): Trial[][] {
+  const { pins, done, daysOff, hands, rackM2, climate, woodWarmerC, horizonDays, hours } = input;
+  const trial = (change: Trial['change'], message: string, changes: Partial<CalendarInput>): Trial => ({
+    change,
+    message,
+    input: { ...input, ...changes },
+  });
+  const largest = calendarTasks(input).batches.reduce((most, batch) => Math.max(most, batch.footprintM2), 0);
+  return [
+    pins.map((pin) =>
+      trial('drop-pin', `Unpin "${pin.taskId}".`, { pins: pins.filter((other) => other !== pin) }),
+    ),
+    pins.length > 1 ? [trial('drop-pin', 'Unpin everything.', { pins: [] })] : [],
+    LONGER_BY_MIN.map((minutes) =>
+      trial('longer-windows', `Work ${minutes / 60} h longer on every working day.`, {
+        hours: hours.map((windows) => longer(windows, minutes)),
+      }),
+    ),
+    daysOff.length > 0 ? [trial('open-days-off', 'Work on the days off too.', { daysOff: [] })] : [],
+    [trial('more-hands', `Work with ${hands + 1} people.`, { hands: hands + 1 })],
+    rackM2 === null
+      ? []
+      : [Math.max(rackM2, Math.ceil(largest * 10) / 10), rackM2 * 2, Math.max(rackM2, largest) * 4]
+          .filter((areaM2) => areaM2 > rackM2)
+          .map((areaM2) => trial('larger-rack', `Make room to dry ${areaM2} m2.`, { rackM2: areaM2 })),
+    [largest / 2, largest / 4]
+      .filter((areaM2) => areaM2 > 0)
+      .map((areaM2) =>
+        trial('smaller-batches', `Coat at most ${areaM2.toFixed(2)} m2 of faces in one go.`, {
+          largestBatchM2: areaM2,
+        }),
+      ),
+    WARMER_BY_C.map((warmer) =>
+      trial('warmer-shop', `Keep the shop ${warmer} C warmer.`, {
+        climate: changedClimate(climate, warmer, 0),
+      }),
+    ),
+    DRIER_BY_PERCENT.map((drier) =>
+      trial('drier-shop', `Bring the humidity down by ${drier} points.`, {
+        climate: changedClimate(climate, 0, drier),
+      }),
+    ),
+    woodWarmerC < 0
+      ? [
+          trial('warmer-wood', 'Bring the parts in early, until they are as warm as the air.', {
+            woodWarmerC: 0,
+          }),
+        ]
+      : [],
+    input.sandsApart ? [] : [trial('sand-apart', 'Sand in another room.', { sandsApart: true })],
+    horizonDays < MOST_HORIZON_DAYS
+      ? [Math.min(MOST_HORIZON_DAYS, horizonDays * 2), MOST_HORIZON_DAYS].map((days) =>
+          trial('longer-horizon', `Allow ${days} days.`, { horizonDays: days }),
+        )
+      : [],
+    done.length > 0
+      ? [trial('forget-done', 'Strip the coats laid so far and start again.', { done: [] })]
+      : [],
+  ];
+}
+
+/** The last window of the day ends later, up to midnight, and what is then left over is put before the first. */
+function longer(windows: CalendarInput['hours'][number], minutes: number): CalendarInput['hours'][number] {
+  const sorted = [...windows].sort((left, right) => left.fromMin - right.fromMin);
+  const last = sorted.at(-1);
+  const first = sorted[0];
+  if (last === undefined || first === undefined) return windows;
+  const toMin = Math.min(MINUTES_PER_DAY, last.toMin + minutes);
+  const left = minutes - (toMin - last.toMin);
+  sorted[sorted.length - 1] = { ...last, toMin };
+  sorted[0] = { ...(sorted[0] ?? first), fromMin: Math.max(0, first.fromMin - left) };
+  return sorted;
+}

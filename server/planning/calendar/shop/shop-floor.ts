@@ -1,0 +1,175 @@
+import { AREA_DUST_M2, MINUTE_DUST } from '../constants.ts';
+import type { ShopJob, ShopTask } from './shop-job.ts';
+import { timesIn } from './shop-moments.ts';
+import { nextStart } from './start-ranges.ts';
+
+/**
+ * What the shop holds while a schedule is being built: which tasks are placed, and from when to when each keeps hands,
+ * makes dust, is wet and lies on the rack. Minutes since midnight of day 0. Tasks done already are always placed.
+ *
+ * Source: the rules in shop-job-of.ts. `closed` are working windows that may not be used.
+ */
+export class ShopFloor {
+  readonly start: Float64Array;
+  readonly interval: Int32Array;
+  readonly placed: Uint8Array;
+  readonly handsFrom: Float64Array;
+  readonly handsTo: Float64Array;
+  readonly sandFrom: Float64Array;
+  readonly sandTo: Float64Array;
+  readonly wetFrom: Float64Array;
+  readonly wetTo: Float64Array;
+  readonly rackTo: Float64Array;
+  readonly job: ShopJob;
+  closed: ReadonlySet<number> | null = null;
+
+  constructor(job: ShopJob) {
+    const count = job.tasks.length;
+    this.job = job;
+    this.start = new Float64Array(count);
+    this.interval = new Int32Array(count).fill(-1);
+    this.placed = new Uint8Array(count);
+    this.handsFrom = new Float64Array(count);
+    this.handsTo = new Float64Array(count);
+    this.sandFrom = new Float64Array(count);
+    this.sandTo = new Float64Array(count);
+    this.wetFrom = new Float64Array(count);
+    this.wetTo = new Float64Array(count);
+    this.rackTo = new Float64Array(count);
+    this.clear();
+  }
+
+  clear(): void {
+    this.placed.fill(0);
+    for (const [index, task] of this.job.tasks.entries())
+      if (task.doneFrom !== null) this.put(index, task.doneFrom, -1);
+  }
+
+  put(index: number, start: number, interval: number): void {
+    const task = this.job.tasks[index] as ShopTask;
+    const times = timesIn(task, interval);
+    this.start[index] = start;
+    this.interval[index] = interval;
+    this.placed[index] = 1;
+    this.handsFrom[index] = start;
+    this.handsTo[index] = task.doneTo ?? start + times.handsOnMin;
+    this.sandFrom[index] = start;
+    this.sandTo[index] = times.sandToMin === 0 ? start : (task.doneTo ?? start + times.sandToMin);
+    if (!task.isCoat) return;
+    const from = task.doneFrom ?? start + times.layFromMin;
+    const to = task.doneTo ?? start + times.layToMin;
+    this.wetFrom[index] = from;
+    this.wetTo[index] = task.touch(to);
+    this.rackTo[index] = task.handle(to);
+    const earlier = task.coatBefore;
+    if (earlier >= 0 && (this.rackTo[earlier] as number) > from) this.rackTo[earlier] = from;
+  }
+
+  take(index: number): void {
+    this.placed[index] = 0;
+    const task = this.job.tasks[index] as ShopTask;
+    const earlier = this.job.tasks[task.coatBefore];
+    if (!task.isCoat || earlier === undefined) return;
+    const at = task.coatBefore;
+    const to =
+      earlier.doneTo ?? (this.start[at] as number) + timesIn(earlier, this.interval[at] as number).layToMin;
+    this.rackTo[at] = earlier.handle(to);
+  }
+
+  /**
+   * First start from `notBefore` that hours, air, hands, dust and rack allow with what is placed; Infinity for none.
+   * Lags inside the chain are the caller's.
+   */
+  earliest(index: number, interval: number, notBefore: number): number {
+    const { tasks, stepMin } = this.job;
+    const task = tasks[index] as ShopTask;
+    const times = timesIn(task, interval);
+    const ranges = times === task.times ? task.ranges : task.scuffedRanges;
+    let from = notBefore;
+    for (;;) {
+      const found = nextStart(ranges, from, stepMin, this.closed);
+      if (found === null) return Number.POSITIVE_INFINITY;
+      const start = found.minute;
+      let later = this.#handsFree(start, start + times.handsOnMin);
+      if (later <= start && !this.job.sandsApart)
+        later = this.#dustFree(index, start, times.sandToMin, times.layFromMin, times.layToMin);
+      if (later <= start && task.isCoat && this.job.rackM2 < Number.POSITIVE_INFINITY)
+        later =
+          this.#rackFree(index, start + times.layFromMin, task.handle(start + times.layToMin)) -
+          times.layFromMin;
+      if (later <= start) return start;
+      if (later === Number.POSITIVE_INFINITY) return later;
+      from = later;
+    }
+  }
+
+  /** `from` itself when hands are free throughout, else a minute from which they may be. */
+  #handsFree(from: number, to: number): number {
+    const { hands } = this.job;
+    const { placed, handsFrom, handsTo } = this;
+    let later = from;
+    for (let other = 0; other < placed.length; other++) {
+      const moment = Math.max(handsFrom[other] as number, from);
+      if (placed[other] === 0 || moment >= to || (handsTo[other] as number) <= moment) continue;
+      if (hands === 1) {
+        later = Math.max(later, handsTo[other] as number);
+        continue;
+      }
+      let busy = 0;
+      let free = Number.POSITIVE_INFINITY;
+      for (let also = 0; also < placed.length; also++) {
+        if (placed[also] === 0 || (handsFrom[also] as number) > moment || (handsTo[also] as number) <= moment)
+          continue;
+        busy++;
+        free = Math.min(free, handsTo[also] as number);
+      }
+      if (busy >= hands) later = Math.max(later, free);
+    }
+    return later;
+  }
+
+  #dustFree(index: number, start: number, sandToMin: number, layFromMin: number, layToMin: number): number {
+    const task = this.job.tasks[index] as ShopTask;
+    const { placed, sandFrom, sandTo, wetFrom, wetTo } = this;
+    const lays = start + layFromMin;
+    const dries = task.isCoat ? task.touch(start + layToMin) : lays;
+    let later = start;
+    for (let other = 0; other < placed.length; other++) {
+      if (placed[other] === 0 || other === index) continue;
+      const wetsSand = (sandFrom[other] as number) < dries && lays < (sandTo[other] as number);
+      if (task.isCoat && wetsSand) later = Math.max(later, (sandTo[other] as number) - layFromMin);
+      const isWet =
+        (wetFrom[other] as number) < start + sandToMin && start < (wetTo[other] as number) - MINUTE_DUST;
+      if (sandToMin > 0 && isWet) later = Math.max(later, wetTo[other] as number);
+    }
+    return later;
+  }
+
+  #rackFree(index: number, from: number, to: number): number {
+    const { chains, tasks, rackM2 } = this.job;
+    const { placed, wetFrom, rackTo } = this;
+    const own = (tasks[index] as ShopTask).chain;
+    const area = (chain: number): number => chains[chain]?.footprintM2 ?? 0;
+    if (area(own) > rackM2 + AREA_DUST_M2) return Number.POSITIVE_INFINITY;
+    let later = from;
+    for (let other = -1; other < placed.length; other++) {
+      const moment = other < 0 ? from : (wetFrom[other] as number);
+      if (
+        other >= 0 &&
+        (placed[other] === 0 || moment <= from || moment >= to || tasks[other]?.chain === own)
+      )
+        continue;
+      let taken = area(own);
+      let free = Number.POSITIVE_INFINITY;
+      for (let also = 0; also < placed.length; also++) {
+        const chain = tasks[also]?.chain ?? own;
+        if (placed[also] === 0 || chain === own || (tasks[also] as ShopTask).isCoat === false) continue;
+        if ((wetFrom[also] as number) > moment || (rackTo[also] as number) - MINUTE_DUST <= moment) continue;
+        taken += area(chain);
+        free = Math.min(free, rackTo[also] as number);
+      }
+      if (taken > rackM2 + AREA_DUST_M2) later = Math.max(later, free);
+    }
+    return later;
+  }
+}
