@@ -25,6 +25,15 @@ CREATE TABLE catalogue_state (
   revision INTEGER NOT NULL
 ) STRICT;
 
+CREATE TABLE cut_piece (
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  layout TEXT NOT NULL,
+  sheet INTEGER NOT NULL,
+  piece INTEGER NOT NULL,
+  at TEXT NOT NULL,
+  PRIMARY KEY (project_id, layout, sheet, piece)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE edit (
   id INTEGER PRIMARY KEY AUTOINCREMENT,
   project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,

@@ -8,6 +8,8 @@
  *   expression, or not a plain readable length). Money is whole minor units.
  * - A part's material, edges and recipes, and a step's product and blend, are text without a foreign key: what was
  *   typed stays typed, and the plan reports what it cannot find.
+ * - `cut_piece` holds the pieces ticked as cut: which layout (by its key), which of its sheets, which of its parts. It is
+ *   no part of the edit log: sawing cannot be undone.
  * - `edit` holds every edit with the rows before and after. `done` can be undone, `undone` can be redone, `dropped`
  *   was undone and then followed by another edit.
  */
@@ -258,6 +260,15 @@ CREATE TABLE edit (
   state TEXT NOT NULL CHECK (state IN ('done', 'undone', 'dropped'))
 ) STRICT;
 CREATE INDEX edit_by_state ON edit (project_id, state, id);
+
+CREATE TABLE cut_piece (
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  layout TEXT NOT NULL,
+  sheet INTEGER NOT NULL,
+  piece INTEGER NOT NULL,
+  at TEXT NOT NULL,
+  PRIMARY KEY (project_id, layout, sheet, piece)
+) STRICT, WITHOUT ROWID;
 
 INSERT INTO catalogue_state (id, revision) VALUES (1, 1);
 `;

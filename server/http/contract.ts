@@ -20,6 +20,7 @@ import type {
 } from '../../db/project-rows.ts';
 import type { ImportAnswers, ImportPreview } from '../exchange/import/preview-import.ts';
 import type { PreviewCell, PreviewRow } from '../exchange/part-list/preview-part-list.ts';
+import type { SawCut } from '../planning/cutting/cut-order.ts';
 import type { Values } from '../planning/figure.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Problem, ProblemCode } from '../planning/problem.ts';
@@ -119,6 +120,33 @@ export interface ReadingName {
   readonly id: string | null;
   readonly mm: number | null;
 }
+
+/** GET /api/projects/:id/cutting: how every layout of the plan is sawn, and what of it is done. */
+export interface CuttingAnswer {
+  /** Of the plan whose layouts these are. */
+  readonly revision: number;
+  readonly layouts: readonly CuttingLayout[];
+  /** Pieces ticked on layouts that the plan no longer has. */
+  readonly elsewhere: number;
+}
+export interface CuttingLayout {
+  readonly materialId: string;
+  readonly layoutId: string;
+  /** Names the layout by what is cut and how; ticks belong to it. */
+  readonly key: string;
+  /** How many stocks are cut like this. */
+  readonly sheets: number;
+  /** Part ids in the order of the tree of cuts. */
+  readonly parts: readonly string[];
+  readonly cuts: readonly SawCut[];
+  readonly done: readonly CutPlace[];
+}
+/** One piece: which of the equal sheets and which of its parts, both from 0. */
+export interface CutPlace {
+  readonly sheet: number;
+  readonly piece: number;
+}
+export type { SawCut };
 
 /** The one error shape. */
 export interface ErrorAnswer {

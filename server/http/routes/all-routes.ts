@@ -4,6 +4,7 @@ import { openApiDocument } from '../openapi.ts';
 import { type Route, route } from '../route.ts';
 import { VERSION } from '../version.ts';
 import { catalogueRoutes } from './catalogue.ts';
+import { cuttingRoutes } from './cutting.ts';
 import { exportRoutes } from './export.ts';
 import { importRoutes } from './import.ts';
 import { planRoutes } from './plan.ts';
@@ -30,6 +31,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...projectRoutes,
   ...rowRoutes,
   ...planRoutes,
+  ...cuttingRoutes,
   ...readingRoutes,
   ...importRoutes,
   ...exportRoutes,
