@@ -1,8 +1,8 @@
-import type { FoundCut, FoundSheet } from '../../project-input.ts';
+import type { FoundSheet } from '../../project-input.ts';
 import type { CuttingQuestion } from '../found/cutting-question.ts';
+import { barJobOf, foundOfBars } from '../found/found-bars.ts';
 import { foundCost } from '../found/with-found.ts';
 import { barBound } from '../stock-1d/bar-bound.ts';
-import type { BarJob, BarPattern } from '../stock-1d/bar-job.ts';
 import { BarSearch } from '../stock-1d/bar-search.ts';
 import { BAR_OFFCUT_STEPS } from './constants.ts';
 import type { AnytimePlan, CuttingSearch } from './cutting-search.ts';
@@ -25,10 +25,10 @@ export class BarsAnytime implements CuttingSearch {
 
   constructor(question: CuttingQuestion, start: readonly FoundSheet[] | null) {
     this.question = question;
-    const job = barJob(question);
+    const job = barJobOf(question);
     this.fewest = barBound(job).stocks;
     const search = new BarSearch(job);
-    const first = foundOf(search.best, question);
+    const first = foundOfBars(search.best, question);
     const startCost = start === null ? Number.POSITIVE_INFINITY : foundCost(question.job, start);
     this.sheets = start !== null && startCost <= search.bestCost ? start : first;
     this.cost = Math.min(startCost, search.bestCost);
@@ -64,7 +64,7 @@ export class BarsAnytime implements CuttingSearch {
     for (let more = true; more && !this.proven; ) {
       more = search.run(1);
       this.boundCost = Math.max(this.boundCost, search.bound);
-      if (search.bestCost < this.cost) this.take(foundOf(search.best, this.question));
+      if (search.bestCost < this.cost) this.take(foundOfBars(search.best, this.question));
       yield;
     }
     while (yield* this.roomier());
@@ -75,13 +75,13 @@ export class BarsAnytime implements CuttingSearch {
     for (const { job, stock, spare } of offcutAims(this.question, this.sheets, this.offcutMm2)) {
       // Whole numbers give the best bound: twice the cost, so that half a unit is one.
       const doubled = { ...job, stocks: job.stocks.map((each) => ({ ...each, cost: 2 * each.cost })) };
-      const search = new BarSearch(barJob({ ...this.question, job: doubled }));
+      const search = new BarSearch(barJobOf({ ...this.question, job: doubled }));
       for (let step = 0; step < BAR_OFFCUT_STEPS && search.bestCost >= 2 * this.cost; step++) {
         if (search.bound >= 2 * this.cost || !search.run(1)) break;
         yield;
       }
       if (search.bestCost >= 2 * this.cost) continue;
-      const sheets = foundOf(search.best, this.question).map((sheet) =>
+      const sheets = foundOfBars(search.best, this.question).map((sheet) =>
         sheet.stock === spare ? { ...sheet, stock } : sheet,
       );
       const offcutMm2 = offcutOf(this.question, sheets);
@@ -98,24 +98,4 @@ export class BarsAnytime implements CuttingSearch {
     this.cost = foundCost(this.question.job, sheets);
     this.offcutMm2 = offcutOf(this.question, sheets);
   }
-}
-
-function barJob({ job }: CuttingQuestion): BarJob {
-  return {
-    stocks: job.stocks.map(({ length, cost, limit }) => ({ length, cost, limit })),
-    pieces: job.pieces.map(({ length, count }) => ({ length, count })),
-  };
-}
-
-/** Patterns as plain data, longest pieces first. */
-function foundOf(patterns: readonly BarPattern[], { job }: CuttingQuestion): FoundSheet[] {
-  return patterns.map(({ stock, cuts, times }) => {
-    const pieces = cuts.flatMap(({ piece, count }) => Array<number>(count).fill(piece));
-    pieces.sort((a, b) => (job.pieces[b]?.length ?? 0) - (job.pieces[a]?.length ?? 0) || a - b);
-    const leaves = pieces.map((piece): FoundCut => ({ piece, turned: false }));
-    const [only] = leaves;
-    const cut: FoundCut =
-      leaves.length === 1 && only !== undefined ? only : { along: 'length', cuts: leaves };
-    return { stock, count: times, cut };
-  });
 }

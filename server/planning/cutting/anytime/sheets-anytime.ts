@@ -1,6 +1,7 @@
 import type { FoundSheet } from '../../project-input.ts';
 import type { CuttingQuestion } from '../found/cutting-question.ts';
-import { foundCut, treeOf } from '../found/found-tree.ts';
+import { foundOfSheets } from '../found/found-sheets.ts';
+import { treeOf } from '../found/found-tree.ts';
 import { foundCost } from '../found/with-found.ts';
 import type { CutBound } from '../least-cover.ts';
 import { OpenSheet } from '../sheet-2d/open-sheet.ts';
@@ -42,7 +43,7 @@ export class SheetsAnytime implements CuttingSearch {
     this.question = question;
     this.job = question.job;
     this.seed = seed;
-    this.sheets = start ?? foundOf(startSheets(this.job));
+    this.sheets = start ?? foundOfSheets(startSheets(this.job));
     this.cost = foundCost(this.job, this.sheets);
     this.offcutMm2 = offcutOf(question, this.sheets);
     this.work = this.search();
@@ -85,7 +86,7 @@ export class SheetsAnytime implements CuttingSearch {
     for (let step = 0; step < steps && !this.proven; step += STEPS_AT_ONCE) {
       search.run(STEPS_AT_ONCE);
       if (search.bestCost < this.cost) {
-        this.take(foundOf(search.best));
+        this.take(foundOfSheets(search.best));
         gained = true;
       }
       yield;
@@ -108,7 +109,7 @@ export class SheetsAnytime implements CuttingSearch {
       }
       if (search.bestCost >= this.cost) continue;
       // The smaller stock is cut from the whole one.
-      const sheets = foundOf(search.best).map((sheet) =>
+      const sheets = foundOfSheets(search.best).map((sheet) =>
         sheet.stock === spare ? { ...sheet, stock } : sheet,
       );
       const offcutMm2 = offcutOf(this.question, sheets);
@@ -134,18 +135,4 @@ export class SheetsAnytime implements CuttingSearch {
       Array.from({ length: count }, () => new OpenSheet(job, stock, treeOf(cut, this.job.pieces))),
     );
   }
-}
-
-/** Open sheets as plain data, equal ones counted. */
-function foundOf(sheets: readonly OpenSheet[]): FoundSheet[] {
-  const counted = new Map<string, FoundSheet & { count: number }>();
-  for (const { stock, root } of sheets) {
-    if (root === null) continue;
-    const cut = foundCut(root);
-    const key = `${stock} ${JSON.stringify(cut)}`;
-    const known = counted.get(key);
-    if (known === undefined) counted.set(key, { stock, count: 1, cut });
-    else known.count++;
-  }
-  return [...counted.values()];
 }

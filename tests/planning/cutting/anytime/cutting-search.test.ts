@@ -163,8 +163,7 @@ describe('the long search', () => {
   });
 
   it('leaves the longest board end it can, and ends when there is nothing left to try', () => {
-    // 3 x 1200 and 3 x 700 from 2400 mm, kerf 0: two boards hold 1200 + 1200 and 1200 + 3 x ... at most 5700 of 7200 mm
-    // need three; the best third board holds one part of 700, or the first two are full: 2400, 2400 (1200 + 700 leaves 500).
+    // 3 x 1200 + 3 x 700 = 5700 mm from boards of 2400 mm: three of them, with 1500 mm over in all.
     const question = asked(
       cuttingProject(
         [boardProduct(89, [{ lengthMm: 2400, price: 700 }])],
@@ -177,7 +176,7 @@ describe('the long search', () => {
     const search = cuttingSearch(question.question, null, 1);
     expect(search.run(100_000)).toBe(false);
     expect([search.plan.cost, search.proven]).toEqual([2100, true]);
-    // 1200 + 1200 | 1200 + 700 | 700 + 700 leaves 1000; 2400 | 700 x 3 = 2100 | 1200 leaves 1200: the most.
+    // 1200 + 1200 | 700 + 700 + 700 | 1200 leaves 1200; a single 700 would leave 5000 mm for two boards of 2400.
     expect(search.plan.offcutMm2).toBeCloseTo(1200 * 89, -2);
   });
 });
