@@ -26,6 +26,8 @@ export function typingCard(input: HTMLInputElement, cell: HTMLElement, help: Typ
   let offer = NOTHING;
   let place: NamePlace | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  /** What is wrong with the text as it stands, kept back while names are offered that may put it right. */
+  let complaint: TypedReading | null = null;
   /** Answers to anything but the newest question are dropped. */
   let asked = 0;
 
@@ -55,6 +57,7 @@ export function typingCard(input: HTMLInputElement, cell: HTMLElement, help: Typ
     place = nameAtCaret(input.value, input.selectionStart ?? input.value.length);
     showNames(place === null ? NOTHING : offeredNames(help.names(), place.typed));
     clearTimeout(timer);
+    complaint = null;
     asked += 1;
     reading.classList.add('stale');
     if (input.value.trim() === '') showReading(null);
@@ -65,7 +68,12 @@ export function typingCard(input: HTMLInputElement, cell: HTMLElement, help: Typ
     const answer = await help.read(text);
     if (question !== asked) return;
     if (answer === null || answer.ok) showReading(answer);
-    else timer = setTimeout(showReading, COMPLAIN_AFTER_MS, answer);
+    else timer = setTimeout(complain, COMPLAIN_AFTER_MS, answer);
+  }
+
+  function complain(answer: TypedReading): void {
+    complaint = answer;
+    showReading(list.hidden ? answer : null);
   }
 
   function showReading(answer: TypedReading | null): void {
@@ -130,6 +138,7 @@ export function typingCard(input: HTMLInputElement, cell: HTMLElement, help: Typ
         return true;
       case 'Escape':
         showNames(NOTHING);
+        if (complaint !== null) showReading(complaint);
         return true;
       case 'Enter':
       case 'Tab':
