@@ -12,6 +12,8 @@
  *   no part of the edit log: sawing cannot be undone.
  * - `edit` holds every edit with the rows before and after. `done` can be undone, `undone` can be redone, `dropped`
  *   was undone and then followed by another edit.
+ * - `cutting_answer` holds the best cutting plan found for each question asked. It can be worked out again, so it has no
+ *   history, and a row that is damaged is thrown away.
  */
 export const SCHEMA_SQL = `
 CREATE TABLE catalogue_state (
@@ -269,6 +271,23 @@ CREATE TABLE cut_piece (
   at TEXT NOT NULL,
   PRIMARY KEY (project_id, layout, sheet, piece)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE cutting_answer (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  question TEXT NOT NULL,
+  sheets TEXT NOT NULL,
+  bound_cost REAL NOT NULL,
+  bound_stocks INTEGER NOT NULL,
+  runs INTEGER NOT NULL,
+  searched_ms INTEGER NOT NULL,
+  complete INTEGER NOT NULL CHECK (complete IN (0, 1)),
+  advice_for TEXT,
+  advice TEXT,
+  check_text TEXT NOT NULL,
+  at TEXT NOT NULL,
+  UNIQUE (project_id, question)
+) STRICT;
 
 INSERT INTO catalogue_state (id, revision) VALUES (1, 1);
 `;

@@ -1,6 +1,7 @@
 import type { Migration } from '../migrate.ts';
 import { first } from './001-first.ts';
 import { cutPieces } from './002-cut-pieces.ts';
+import { cuttingAnswers } from './003-cutting-answers.ts';
 
 /** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
-export const ALL_MIGRATIONS: readonly Migration[] = [first, cutPieces];
+export const ALL_MIGRATIONS: readonly Migration[] = [first, cutPieces, cuttingAnswers];
