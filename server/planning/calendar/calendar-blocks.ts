@@ -1,7 +1,7 @@
 import type { CalendarInput } from './calendar-input.ts';
 import type { CalendarBlock } from './calendar-plan.ts';
 import { calendarWaysOut } from './calendar-ways-out.ts';
-import { AREA_DUST_M2, PROBE_ITERATIONS } from './constants.ts';
+import { AREA_DUST_M2 } from './constants.ts';
 import { type SolvedCalendar, solveCalendar } from './solve-calendar.ts';
 import { taskInTheWay } from './task-in-the-way.ts';
 
@@ -113,7 +113,7 @@ function jointFinding(input: CalendarInput): BlockFinding {
 }
 
 function fits(input: CalendarInput): boolean {
-  return solveCalendar({ ...input, iterations: PROBE_ITERATIONS }).schedule !== null;
+  return solveCalendar(input, 'any').schedule !== null;
 }
 
 function withoutClosing(input: CalendarInput): CalendarInput {

@@ -3,7 +3,7 @@ import type { CalendarInput } from './calendar-input.ts';
 import type { CalendarWayOut } from './calendar-plan.ts';
 import { calendarTasks } from './calendar-tasks.ts';
 import { changedClimate } from './changed-climate.ts';
-import { MOST_HORIZON_DAYS, PROBE_ITERATIONS } from './constants.ts';
+import { MOST_HORIZON_DAYS } from './constants.ts';
 import { solveCalendar } from './solve-calendar.ts';
 
 interface Trial {
@@ -29,7 +29,7 @@ export function calendarWaysOut(input: CalendarInput): CalendarWayOut[] {
   const offers: CalendarWayOut[] = [];
   for (const trials of trialsOf(input))
     for (const { change, message, input: changed } of trials) {
-      const solved = solveCalendar({ ...changed, iterations: PROBE_ITERATIONS });
+      const solved = solveCalendar(changed, 'any');
       if (solved.schedule === null) continue;
       offers.push({ change, message, readyToAssembleMinute: solved.readyMinute });
       break;

@@ -31,11 +31,14 @@ export const MOST_HORIZON_DAYS = 400;
 
 export const DAYS_PER_WEEK = 7;
 
-/** Jobs of up to so many tasks are searched to the end. Larger ones too, where the budget allows: this caps the try. */
-export const EXACT_TASKS = 60;
+/** Jobs of up to so many tasks are searched to the end, if the budget allows. */
+export const EXACT_TASKS = 40;
 
-/** Tree nodes the exact search may look at per schedule of the budget. About the same work. */
+/** Tree nodes the exact search may look at per schedule of the budget. About the same work for small jobs. */
 export const NODES_PER_ITERATION = 10;
+
+/** Up to so many tasks the exact search may use its whole budget. */
+export const FULL_NODES_TASKS = 16;
 
 /** Floating-point dust in minutes: drying that ends this little after a start counts as over. */
 export const MINUTE_DUST = 1e-6;
@@ -50,4 +53,4 @@ export const FULL_BUDGET_TASKS = 150;
 export const MOST_TASKS = 1500;
 
 /** Schedules built to find out whether a changed input fits at all. */
-export const PROBE_ITERATIONS = 200;
+export const PROBE_ITERATIONS = 50;

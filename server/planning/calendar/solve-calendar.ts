@@ -1,7 +1,14 @@
 import type { CalendarBatch } from './calendar-batch.ts';
 import type { CalendarInput } from './calendar-input.ts';
 import { type CalendarTasks, calendarTasks } from './calendar-tasks.ts';
-import { EXACT_TASKS, FULL_BUDGET_TASKS, MINUTE_DUST, NODES_PER_ITERATION } from './constants.ts';
+import {
+  EXACT_TASKS,
+  FULL_BUDGET_TASKS,
+  FULL_NODES_TASKS,
+  MINUTE_DUST,
+  NODES_PER_ITERATION,
+  PROBE_ITERATIONS,
+} from './constants.ts';
 import { exactShop } from './shop/exact-shop.ts';
 import { fewestVisits } from './shop/fewest-visits.ts';
 import { searchShop } from './shop/search-shop.ts';
@@ -28,13 +35,14 @@ export interface SolvedCalendar {
  * Which schedule is ready earliest, and of those, which needs the fewest visits to the shop?
  *
  * @param input see calendar-input.ts; minutes since midnight of day 0
+ * @param aim `best`; or `any`: whether anything fits, with as little search as that takes
  * @returns the schedule found, what is proven about it, and the bound
  *
  * Source: searchShop for a good schedule, then exactShop and fewestVisits for jobs small enough to be searched to the
  * end. Valid range: see planCalendar. Departures: the budget of large jobs is cut, as building one schedule takes time
  * with the square of the tasks. Example: see planCalendar.
  */
-export function solveCalendar(input: CalendarInput): SolvedCalendar {
+export function solveCalendar(input: CalendarInput, aim: 'best' | 'any' = 'best'): SolvedCalendar {
   const { batches, problems } = calendarTasks(input);
   const job = shopJobOf(input, batches);
   const bound = shopBound(job);
@@ -43,21 +51,23 @@ export function solveCalendar(input: CalendarInput): SolvedCalendar {
     return { ...none, proven: true, visits: 0, visitsProven: false };
 
   const share = Math.min(1, (FULL_BUDGET_TASKS / Math.max(1, job.tasks.length)) ** 2);
-  const iterations = Math.max(1, Math.round(input.iterations * share));
+  const iterations = Math.max(1, Math.round((aim === 'any' ? PROBE_ITERATIONS : input.iterations) * share));
   const found = searchShop(job, bound, { seed: input.seed, iterations });
   let { schedule, readyMinute } = found;
   let proven = readyMinute <= bound.readyMinute + MINUTE_DUST;
-  const nodes = iterations * NODES_PER_ITERATION;
+  const nodes = Math.round(
+    iterations * NODES_PER_ITERATION * Math.min(1, (FULL_NODES_TASKS / job.tasks.length) ** 2),
+  );
   const small = job.tasks.length <= EXACT_TASKS;
-  if (!proven && small) {
+  if (!proven && small && (aim === 'best' || schedule === null)) {
     const readyBefore = readyMinute - MINUTE_DUST;
-    const exact = exactShop(job, { readyBefore, nodes, closed: null, anyWillDo: false });
+    const exact = exactShop(job, { readyBefore, nodes, closed: null, anyWillDo: aim === 'any' });
     proven = exact.complete;
     if (exact.schedule !== null) ({ schedule, readyMinute } = exact);
   }
   if (schedule === null) return { ...none, proven, visits: 0, visitsProven: false };
   let visitsProven = visitsOf(job, schedule.start).size <= 1;
-  if (small && !visitsProven) {
+  if (small && !visitsProven && aim === 'best') {
     const fewest = fewestVisits(job, schedule, readyMinute, nodes);
     schedule = fewest.schedule;
     visitsProven = fewest.proven && proven;

@@ -3,13 +3,15 @@ import type {
   CalendarTask,
   TaskTimes,
 } from '../../../server/planning/calendar/calendar-batch.ts';
-import type { CalendarInput } from '../../../server/planning/calendar/calendar-input.ts';
+import type { CalendarInput, CoatFacts } from '../../../server/planning/calendar/calendar-input.ts';
 import { climateAt } from '../../../server/planning/climate/climate-at.ts';
 import { dryingProgress } from '../../../server/planning/climate/drying-progress.ts';
 import { mayApply } from '../../../server/planning/climate/may-apply.ts';
 
 const DAY = 1440;
 const DUST = 1e-4;
+/** More minutes than any calendar here has, and a power of two, so that fractions keep their place in a joint key. */
+const FAR = 2 ** 20;
 
 interface Placed {
   readonly task: CalendarTask;
@@ -29,7 +31,7 @@ export function bestByTrying(
     if (minute >= input.startMinute && windowOf(minute) !== null) starts.push(minute);
   const allowed = new Map<TaskTimes, readonly number[]>();
   const placed: Placed[] = [];
-  const progress = new Map<string, number>();
+  const progress = new Map<CoatFacts, Map<number, number>>();
   let best: { readyMinute: number; visits: number } | null = null;
   visit(0);
   return best;
@@ -177,9 +179,11 @@ export function bestByTrying(
     if (minute < from) return -1;
     const facts = coat.task.coat?.facts;
     if (facts === undefined) return -1;
-    const key = `${facts.carrier} ${facts.minTemperatureC} ${from} ${minute}`;
-    const known = progress.get(key) ?? dryingProgress(from, minute, input.climate, facts, input.dryingRule);
-    progress.set(key, known);
+    const ofCoat = progress.get(facts) ?? new Map<number, number>();
+    progress.set(facts, ofCoat);
+    const key = from * FAR + minute;
+    const known = ofCoat.get(key) ?? dryingProgress(from, minute, input.climate, facts, input.dryingRule);
+    ofCoat.set(key, known);
     return known;
   }
 

@@ -1,5 +1,6 @@
 import { chainJob } from './chain-job.ts';
 import { exactShop } from './exact-shop.ts';
+import { rackBound } from './rack-bound.ts';
 import type { ShopChain, ShopJob, ShopTask } from './shop-job.ts';
 
 /** Parts of the tree looked at for one chain alone: a chain conflicts with itself only over recoat intervals. */
@@ -8,8 +9,8 @@ const NODES_PER_CHAIN = 500;
 export interface ShopBound {
   /** No schedule is ready before this minute; Infinity when some chain does not fit even alone. */
   readonly readyMinute: number;
-  /** Which argument gives it: the slowest chain alone, or all hands-on work filled into the working hours. */
-  readonly because: 'chain' | 'hands';
+  /** Which argument gives it: the slowest chain alone, all hands-on work filled into the working hours, or the rack. */
+  readonly because: 'chain' | 'hands' | 'rack';
   /** The chain that takes longest alone, or does not fit. */
   readonly chain: number;
   /** Start of every task in its chain's best schedule alone; 0 where that was not found. */
@@ -53,8 +54,10 @@ export function shopBound(job: ShopJob): ShopBound {
   }
   const byChain = aloneReady[slowest] ?? job.startMinute;
   const byHands = byChain === Number.POSITIVE_INFINITY ? 0 : handsBound(job);
-  const because = byHands > byChain ? 'hands' : 'chain';
-  return { readyMinute: Math.max(byChain, byHands), because, chain: slowest, aloneStart, aloneReady };
+  const byRack = rackBound(job);
+  const readyMinute = Math.max(byChain, byHands, byRack);
+  const because = readyMinute === byChain ? 'chain' : readyMinute === byHands ? 'hands' : 'rack';
+  return { readyMinute, because, chain: slowest, aloneStart, aloneReady };
 }
 
 /** The energy argument, for all chains and for ever smaller sets of those that dry longest after their last visit. */

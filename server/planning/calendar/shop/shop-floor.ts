@@ -22,6 +22,7 @@ export class ShopFloor {
   readonly rackTo: Float64Array;
   readonly job: ShopJob;
   closed: ReadonlySet<number> | null = null;
+  readonly #rivals: number[] = [];
 
   constructor(job: ShopJob) {
     const count = job.tasks.length;
@@ -151,22 +152,22 @@ export class ShopFloor {
     const own = (tasks[index] as ShopTask).chain;
     const area = (chain: number): number => chains[chain]?.footprintM2 ?? 0;
     if (area(own) > rackM2 + AREA_DUST_M2) return Number.POSITIVE_INFINITY;
+    const rivals = this.#rivals;
+    rivals.length = 0;
+    for (let other = 0; other < placed.length; other++) {
+      if (placed[other] === 0 || (wetFrom[other] as number) >= to) continue;
+      if ((rackTo[other] as number) - MINUTE_DUST > from && tasks[other]?.chain !== own) rivals.push(other);
+    }
     let later = from;
-    for (let other = -1; other < placed.length; other++) {
-      const moment = other < 0 ? from : (wetFrom[other] as number);
-      if (
-        other >= 0 &&
-        (placed[other] === 0 || moment <= from || moment >= to || tasks[other]?.chain === own)
-      )
-        continue;
+    for (let at = -1; at < rivals.length; at++) {
+      const moment = at < 0 ? from : Math.max(from, wetFrom[rivals[at] as number] as number);
       let taken = area(own);
       let free = Number.POSITIVE_INFINITY;
-      for (let also = 0; also < placed.length; also++) {
-        const chain = tasks[also]?.chain ?? own;
-        if (placed[also] === 0 || chain === own || (tasks[also] as ShopTask).isCoat === false) continue;
-        if ((wetFrom[also] as number) > moment || (rackTo[also] as number) - MINUTE_DUST <= moment) continue;
-        taken += area(chain);
-        free = Math.min(free, rackTo[also] as number);
+      for (const other of rivals) {
+        const ends = rackTo[other] as number;
+        if ((wetFrom[other] as number) > moment || ends - MINUTE_DUST <= moment) continue;
+        taken += area((tasks[other] as ShopTask).chain);
+        free = Math.min(free, ends);
       }
       if (taken > rackM2 + AREA_DUST_M2) later = Math.max(later, free);
     }

@@ -5,6 +5,7 @@ import type { CalendarBatch, CalendarTask, TaskTimes } from '../calendar-batch.t
 import type { CalendarInput, CoatFacts } from '../calendar-input.ts';
 import { type MinuteSpan, workingWindows } from '../working-windows.ts';
 import { dryingClocks } from './drying-clock.ts';
+import { fastestDrying } from './fastest-drying.ts';
 import type { ShopChain, ShopInterval, ShopJob, ShopTask } from './shop-job.ts';
 import { type StartRange, startRanges } from './start-ranges.ts';
 
@@ -29,6 +30,7 @@ export function shopJobOf(input: CalendarInput, batches: readonly CalendarBatch[
   const ranges = rememberedRanges(windows, input.stepMin);
   const pins = new Map(input.pins.map(({ taskId, startMinute }) => [taskId, startMinute]));
   const done = new Map(input.done.map((fact) => [fact.taskId, fact]));
+  const fastest = new Map<string, number>();
   const tasks: ShopTask[] = [];
   const chains: ShopChain[] = [];
   const keys: string[] = [];
@@ -124,12 +126,31 @@ export function shopJobOf(input: CalendarInput, batches: readonly CalendarBatch[
       scuffedRanges: pinned(ranges(task.scuffedTimes, air), pin, task.scuffedTimes, air),
       releaseMinute: Math.max(task.releaseMinute, input.startMinute),
       isCoat: coat !== null,
+      leastRackMin: leastRackMin(batch, index),
       touch: clockOf(facts, coat?.touchDryMin ?? 0),
       handle: clockOf(facts, coat?.handleDryMin ?? 0),
       cure: facts.cureMin === null ? null : clockOf(facts, facts.cureMin),
       doneFrom: fact?.startMinute ?? skippedAt,
       doneTo: fact?.endMinute ?? skippedAt,
     };
+  }
+
+  /** Until dry to handle, or until the next coat may come, in the best air there is. */
+  function leastRackMin(batch: CalendarBatch, index: number): number {
+    const task = batch.tasks[index];
+    if (task?.coat == null) return 0;
+    const next = batch.tasks.slice(index + 1).find(({ coat }) => coat !== null);
+    const opens = Math.min(...task.coat.recoat.map(({ fromMin }) => fromMin));
+    const label = next?.face === task.face ? Math.min(opens, task.coat.handleDryMin) : task.coat.handleDryMin;
+    const rate = fastestOf(task.coat.facts);
+    return task.times.layToMin - task.times.layFromMin + (rate > 0 ? label / rate : 0);
+  }
+
+  function fastestOf(facts: CoatFacts): number {
+    const key = `${facts.carrier} ${facts.minTemperatureC}`;
+    const rate = fastest.get(key) ?? fastestDrying(input.climate, input.dryingRule, facts);
+    fastest.set(key, rate);
+    return rate;
   }
 
   /** With a pin, the pinned minute alone, if hours and air allow it. */

@@ -63,6 +63,8 @@ export interface ShopTask {
   readonly scuffedRanges: readonly StartRange[];
   readonly releaseMinute: number;
   readonly isCoat: boolean;
+  /** No coat of this task leaves the rack sooner after its first stroke; 0 for dry work. */
+  readonly leastRackMin: number;
   readonly touch: DryingClock;
   readonly handle: DryingClock;
   readonly cure: DryingClock | null;
