@@ -9,6 +9,8 @@ import { visitsOf } from './visits-of.ts';
 
 /** How many steps back the cost is that a changed order may not exceed (late acceptance). */
 const HISTORY = 30;
+/** How far chains start one behind the other in starting orders, as shares of one chain's hands-on time. */
+const STAGGERS = [1 / 4, 1 / 2, 1, 2, 4];
 /** Weight of the mean ready time beside the last, so that progress on chains that are not the last shows. */
 const MEAN_WEIGHT = 1 / 50;
 
@@ -47,6 +49,8 @@ export function searchShop(
   let bestVisits = Number.POSITIVE_INFINITY;
   let bestChoices: SerialChoices | null = null;
   let built = 0;
+  let lateChain = 0;
+  const builtLate = 0;
 
   // Starting orders: longest way to go first, step by step, batch by batch, as each chain would alone.
   let current: SerialChoices | null = null;
@@ -71,6 +75,7 @@ export function searchShop(
     if (cost <= currentCost || cost <= (history[slot] as number)) {
       current = choices;
       currentCost = cost;
+      lateChain = builtLate;
     }
     history[slot] = currentCost;
   }
@@ -96,6 +101,18 @@ export function searchShop(
 
   function startingKeys(): ((index: number) => number)[] {
     const { aloneStart, aloneReady } = bound;
+    const work =
+      job.tasks.reduce((sum, { times }) => sum + times.handsOnMin, 0) / Math.max(1, job.chains.length);
+    const bySize = job.chains
+      .map((chain, index) => ({ index, size: job.tasks[chain.last]?.times.handsOnMin ?? 0 }))
+      .sort((left, right) => right.size - left.size)
+      .map(({ index }) => index);
+    const rank = job.chains.map((_, chain) => bySize.indexOf(chain));
+    // Chains one behind the other, by more or less of what one keeps the hands, largest first or last.
+    const staggered = STAGGERS.flatMap((share) => [
+      (index: number) => (aloneStart[index] as number) + share * work * (rank[chainOf(index)] as number),
+      (index: number) => (aloneStart[index] as number) - share * work * (rank[chainOf(index)] as number),
+    ]);
     const chainOf = (index: number): number => job.tasks[index]?.chain ?? 0;
     const position = (index: number): number => index - (job.chains[chainOf(index)]?.first ?? 0);
     return [
@@ -104,6 +121,7 @@ export function searchShop(
       (index) => index,
       (index) => aloneStart[index] as number,
       (index) => -position(index) * job.chains.length + chainOf(index),
+      ...staggered,
     ];
   }
 
@@ -114,7 +132,12 @@ export function searchShop(
   /** Another order: a task, a chain, or the tail of a chain moves; now and then a coat wants another interval. */
   function changed({ keys, wanted }: SerialChoices): SerialChoices {
     const next = { keys: keys.slice(), wanted: wanted.slice() };
-    const pick = (): number => Math.floor(random() * count);
+    // Every other time, a task of the chain that is ready last.
+    const late = job.chains[lateChain];
+    const pick = (): number =>
+      late !== undefined && random() < 1 / 2
+        ? late.first + Math.floor(random() * (late.last - late.first + 1))
+        : Math.floor(random() * count);
     const span = Math.max(...keys) - Math.min(...keys) || 1;
     const way = random();
     if (closing.length > 0 && way < 1 / 4) {
@@ -123,18 +146,26 @@ export function searchShop(
       next.wanted[at] = Math.floor(random() * (intervals + 1)) - 1;
       if (random() < 1 / 2) return next;
     }
-    if (way < 1 / 2) {
+    if (way < 2 / 5) {
       const left = pick();
       const right = pick();
       next.keys[left] = keys[right] as number;
       next.keys[right] = keys[left] as number;
-    } else if (way < 3 / 4) {
+    } else if (way < 3 / 5) {
       next.keys[pick()] = (keys[pick()] as number) + (random() - 1 / 2) * (span / count);
-    } else {
+    } else if (way < 4 / 5) {
       const at = pick();
       const { last } = job.chains[job.tasks[at]?.chain ?? 0] ?? { last: at };
       const shift = (random() - 1 / 2) * span;
       for (let index = at; index <= last; index++) next.keys[index] = (keys[index] as number) + shift;
+    } else {
+      // The same step of several batches together, so that sanding is not spread over the day.
+      const at = pick();
+      const step = at - (job.chains[job.tasks[at]?.chain ?? 0]?.first ?? 0);
+      const share = random();
+      for (const { first, last } of job.chains)
+        if (first + step <= last && random() < share)
+          next.keys[first + step] = (keys[at] as number) + (random() - 1 / 2) * (span / count);
     }
     return next;
   }

@@ -1,10 +1,15 @@
 import { chainJob } from './chain-job.ts';
 import { exactShop } from './exact-shop.ts';
 import { rackBound } from './rack-bound.ts';
+import { settleShop } from './settle-shop.ts';
 import type { ShopChain, ShopJob, ShopTask } from './shop-job.ts';
+import { chainReady } from './shop-moments.ts';
 
 /** Parts of the tree looked at for one chain alone: a chain conflicts with itself only over recoat intervals. */
 const NODES_PER_CHAIN = 500;
+
+/** Most earliest starts from which sets of visits are looked at. */
+const MOST_HEADS = 10;
 
 export interface ShopBound {
   /** No schedule is ready before this minute; Infinity when some chain does not fit even alone. */
@@ -24,9 +29,9 @@ export interface ShopBound {
  * @param job see shop-job.ts; minutes since midnight of day 0
  * @returns a minute that no schedule can beat, and why
  *
- * Source: each chain alone, exactly; and the energy argument in calendar time: the hands-on minutes of a set of chains
- * fill the working windows from the start on, a window taking no more than the largest sum of whole visits that fits in
- * it, and after the last visit the quickest coat of the set still has to dry. Valid range: any job. Departures: none.
+ * Source: each chain alone, exactly; and the energy argument in calendar time: the hands-on minutes of a set of visits
+ * fill the working windows from their earliest start on, a window taking no more than the largest sum of whole visits
+ * that fits in it, and after the last of them the rest of some chain is still to come. Valid range: any job. Departures: none.
  * Example: 25 visits of 60 minutes in days of 10 hours: not before the middle of day 2.
  */
 export function shopBound(job: ShopJob): ShopBound {
@@ -60,45 +65,81 @@ export function shopBound(job: ShopJob): ShopBound {
   return { readyMinute, because, chain: slowest, aloneStart, aloneReady };
 }
 
-/** The energy argument, for all chains and for ever smaller sets of those that dry longest after their last visit. */
+/**
+ * The energy argument for many sets of visits: those with at least so many more to come in their chain, and that cannot
+ * start before some minute. The last of a set to end still has the rest of its chain before it.
+ */
 function handsBound(job: ShopJob): number {
-  const all = job.chains.map((chain) => chain).filter((chain) => workOf(job, [chain]).length > 0);
-  const reference = energyEnd(job, workOf(job, all));
-  const sorted = all.sort(
-    (left, right) => readyAfter(job, right, reference) - readyAfter(job, left, reference),
-  );
+  const heads = Float64Array.from(job.tasks, (task) => task.doneFrom ?? 0);
+  const root = { start: heads, interval: job.tasks.map(openInterval), orders: [] };
+  if (!settleShop(job, { ...root, interval: Int32Array.from(root.interval) }, Number.POSITIVE_INFINITY, null))
+    return Number.POSITIVE_INFINITY;
+  const open = job.tasks.flatMap(({ doneFrom }, index) => (doneFrom === null ? [index] : []));
+  const minutes = sampled([...new Set(open.map((index) => heads[index] as number))]);
+  const alone = job.chains.map((_, chain) => chainJob(job, chain));
+  const longest = Math.max(0, ...job.chains.map(({ first, last }) => last - first));
   let bound = 0;
-  for (let size = 1; size <= sorted.length; size++) {
-    const set = sorted.slice(0, size);
-    const end = energyEnd(job, workOf(job, set));
-    bound = Math.max(bound, Math.min(...set.map((chain) => readyAfter(job, chain, end))));
-  }
+  for (let more = 0; more <= longest; more++)
+    for (const from of minutes) {
+      const set = open.filter((index) => {
+        const { last } = job.chains[(job.tasks[index] as ShopTask).chain] as ShopChain;
+        return index + more <= last && (heads[index] as number) >= from;
+      });
+      if (set.length === 0) continue;
+      const end = energyEnd(
+        job,
+        set.map((index) => (job.tasks[index] as ShopTask).times.handsOnMin),
+        from,
+      );
+      if (end === Number.POSITIVE_INFINITY) return end;
+      const chains = new Set(set.map((index) => (job.tasks[index] as ShopTask).chain));
+      let least = Number.POSITIVE_INFINITY;
+      for (const chain of chains) {
+        if (least <= bound) break;
+        least = Math.min(least, readyAfter(alone[chain] as ShopJob, more, end));
+      }
+      bound = Math.max(bound, least);
+    }
   return bound;
 }
 
-/** Hands-on minutes of the visits still to come, each at its shortest. */
-function workOf(job: ShopJob, chains: readonly ShopChain[]): number[] {
-  return chains.flatMap(({ first, last }) =>
-    job.tasks
-      .slice(first, last + 1)
-      .filter(({ doneFrom }) => doneFrom === null)
-      .map(({ times }) => times.handsOnMin),
+/** The whole, or some of it evenly spread, the least included. */
+function sampled(minutes: readonly number[]): number[] {
+  const sorted = minutes.toSorted((left, right) => left - right);
+  if (sorted.length <= MOST_HEADS) return sorted;
+  return Array.from(
+    { length: MOST_HEADS },
+    (_, at) => sorted[Math.floor((at * sorted.length) / MOST_HEADS)] as number,
   );
 }
 
-/** When is a chain ready if its last visit ends no sooner than a minute? */
-function readyAfter(job: ShopJob, { last, lastCoat, readyClock }: ShopChain, end: number): number {
-  if (readyClock === null || lastCoat !== last) return end;
-  const { times, scuffedTimes } = job.tasks[last] as ShopTask;
-  const cleanUp = Math.max(
-    times.handsOnMin - times.layToMin,
-    scuffedTimes.handsOnMin - scuffedTimes.layToMin,
-  );
-  return Math.max(end, readyClock(Math.max(0, end - cleanUp)));
+const openInterval = (task: ShopTask): number =>
+  task.intervals.length === 1 && task.doneFrom === null ? 0 : -1;
+
+/** When is a chain ready at the earliest, if the visit with so many more to come ends no sooner than a minute? */
+function readyAfter(alone: ShopJob, more: number, end: number): number {
+  const index = alone.tasks.length - 1 - more;
+  const { times, scuffedTimes, intervals } = alone.tasks[index] as ShopTask;
+  const readyIn = (choice: number, handsOnMin: number): number => {
+    const start = Float64Array.from(alone.tasks, (task) => task.doneFrom ?? 0);
+    const interval = Int32Array.from(alone.tasks, openInterval);
+    start[index] = end - handsOnMin;
+    if (choice >= 0) interval[index] = choice;
+    const fits = settleShop(alone, { start, interval, orders: [] }, Number.POSITIVE_INFINITY, null);
+    return fits ? chainReady(alone, 0, start, interval) : Number.POSITIVE_INFINITY;
+  };
+  // Without scuffing first, whatever the interval; and in each interval that asks for it.
+  let least =
+    intervals.length === 1 && intervals[0]?.scuffed
+      ? Number.POSITIVE_INFINITY
+      : readyIn(-1, times.handsOnMin);
+  for (const [choice, { scuffed }] of intervals.entries())
+    if (scuffed) least = Math.min(least, readyIn(choice, scuffedTimes.handsOnMin));
+  return least;
 }
 
-/** Earliest minute by which so many visits can all be over. */
-function energyEnd(job: ShopJob, visits: readonly number[]): number {
+/** Earliest minute by which so many visits can all be over, none begun before `notBefore`. */
+function energyEnd(job: ShopJob, visits: readonly number[], notBefore: number): number {
   const { stepMin, windows, hands } = job;
   const onSteps = job.tasks.every(({ ranges }) => ranges.every(({ first }) => first % stepMin === 0));
   let left = visits.reduce((sum, minutes) => sum + minutes, 0);
@@ -106,7 +147,8 @@ function energyEnd(job: ShopJob, visits: readonly number[]): number {
   const longest = windows.reduce((most, span) => Math.max(most, span.toMinute - span.fromMinute), 0);
   const sums = onSteps ? subsetSums(visits, stepMin, Math.floor(longest / stepMin)) : null;
   for (const { fromMinute, toMinute } of windows) {
-    const from = onSteps ? Math.ceil(fromMinute / stepMin) * stepMin : fromMinute;
+    const opens = Math.max(fromMinute, notBefore);
+    const from = onSteps ? Math.ceil(opens / stepMin) * stepMin : opens;
     const to = onSteps ? Math.floor(toMinute / stepMin) * stepMin : toMinute;
     if (from >= to) continue;
     const usable = sums === null ? to - from : largestSum(sums, (to - from) / stepMin) * stepMin;
