@@ -30,8 +30,8 @@ export async function startServer(settings: StartSettings, log: Logger): Promise
   try {
     prepareDatabase(db, new Date());
     backUpQuietly(db, log);
-    const { passphrase, allowedHosts } = settings;
-    const app = createApp(db, { clientFolder: CLIENT_FOLDER, allowedHosts, passphrase, log });
+    const { passphrase, allowedHosts, cutting } = settings;
+    const app = createApp(db, { clientFolder: CLIENT_FOLDER, allowedHosts, passphrase, log, cutting });
     const server = createServer(app.express);
     await listen(server, settings);
     const daily = setInterval(() => backUpQuietly(db, log), DAY_MS);

@@ -1,5 +1,6 @@
 import { hostname, networkInterfaces } from 'node:os';
 import { fileURLToPath } from 'node:url';
+import { type CuttingSettings, DEFAULT_CUTTING } from './cutting-search/cutting-settings.ts';
 import { StartProblem } from './start-problem.ts';
 
 /** What the environment says about how to start. */
@@ -11,10 +12,12 @@ export interface StartSettings {
   /** Names and addresses, besides localhost, that a browser may call the program by. */
   readonly allowedHosts: readonly string[];
   readonly logLevel: string;
+  readonly cutting: CuttingSettings;
 }
 
 const DEFAULT_PORT = 4860;
 const LOG_LEVELS = ['silent', 'error', 'warn', 'info', 'debug'];
+const MOST_CUTTING_SECONDS = 3600;
 /** Shortest passphrase, characters: it stands between a shop's network and its projects. */
 const SHORTEST_PASSPHRASE = 8;
 
@@ -41,6 +44,7 @@ export function startSettings(env: NodeJS.ProcessEnv): StartSettings {
     passphrase,
     allowedHosts: [...named.filter((name) => name !== ''), ...(local ? [] : ownNames(host))],
     logLevel: logLevelOf(env.PLYWRIGHT_LOG),
+    cutting: cuttingOf(env.PLYWRIGHT_CUTTING_SECONDS),
   };
 }
 
@@ -57,6 +61,17 @@ function logLevelOf(text: string | undefined): string {
   if (!LOG_LEVELS.includes(text))
     throw new StartProblem(`PLYWRIGHT_LOG=${text} is not a level.`, `Give one of ${LOG_LEVELS.join(', ')}.`);
   return text;
+}
+
+function cuttingOf(text: string | undefined): CuttingSettings {
+  if (text === undefined || text === '') return DEFAULT_CUTTING;
+  const seconds = Number(text);
+  if (!/^\d{1,4}(\.\d{1,3})?$/.test(text) || seconds > MOST_CUTTING_SECONDS)
+    throw new StartProblem(
+      `PLYWRIGHT_CUTTING_SECONDS=${text} is not a time.`,
+      `Give the seconds that cutting is searched after an edit, up to ${MOST_CUTTING_SECONDS}; 0 for not at all.`,
+    );
+  return { ...DEFAULT_CUTTING, searchMs: seconds * 1000 };
 }
 
 /** The names and addresses this machine has on the network. */

@@ -2,6 +2,8 @@ import type { Database } from 'better-sqlite3';
 import type { Logger } from 'pino';
 import type { SizeNames } from '../../db/rename-size.ts';
 import type { ReadLengthCell } from '../../db/row-columns.ts';
+import type { CuttingSearches } from '../cutting-search/cutting-searches.ts';
+import type { CuttingSettings } from '../cutting-search/cutting-settings.ts';
 import type { ProjectEvents } from './project-events.ts';
 import type { ProjectPlans } from './project-plans.ts';
 
@@ -14,6 +16,8 @@ export interface AppConfig {
   readonly passphrase: string | null;
   readonly log: Logger;
   readonly now?: () => Date;
+  /** How long cutting is searched after an edit; not at all when not given. */
+  readonly cutting?: CuttingSettings;
 }
 
 /** What the handlers of the routes work with. */
@@ -21,6 +25,7 @@ export interface AppContext {
   readonly db: Database;
   readonly plans: ProjectPlans;
   readonly events: ProjectEvents;
+  readonly cutting: CuttingSearches;
   readonly readLengthCell: ReadLengthCell;
   readonly sizeNames: SizeNames;
   readonly now: () => Date;

@@ -148,6 +148,50 @@ export interface CutPlace {
 }
 export type { SawCut };
 
+/** GET /api/projects/:id/cutting/search, and the data of `event: cutting`: how the searches for better cutting stand. */
+export interface CuttingSearchAnswer {
+  readonly revision: number;
+  /** Another than before: the plan of this revision has become better, and is worth reading again. */
+  readonly planVersion: number;
+  readonly materials: readonly MaterialSearch[];
+}
+export interface MaterialSearch {
+  readonly id: string;
+  /**
+   * running: being searched; waiting: for its turn; idle: searched as long as it was to be, or not to be searched; kept:
+   * not searched, since pieces of its plan are ticked as cut; proven: no plan costs less.
+   */
+  readonly state: 'running' | 'waiting' | 'idle' | 'kept' | 'proven';
+  /** Since when it is in this state. */
+  readonly since: string;
+  /** How long this search may take in all, ms; 0 unless running. */
+  readonly budgetMs: number;
+  /** How long the same question has been searched before, ms. */
+  readonly searchedMs: number;
+  /** Nothing is left to try: searching longer finds nothing more. */
+  readonly complete: boolean;
+  readonly stocks: number | null;
+  readonly boundStocks: number | null;
+  readonly costMinor: number | null;
+  /** No plan costs less; null where prices or the bound are not known. */
+  readonly boundCostMinor: number | null;
+  /** Null while it has not been worked out for the plan as it is. */
+  readonly advice: readonly AdviceView[] | null;
+}
+/** A small change and what it would save, recomputed. */
+export interface AdviceView {
+  readonly kind: 'smaller' | 'fewer' | 'kerf' | 'grain' | 'size';
+  /** The parts it is about. */
+  readonly partIds: readonly string[];
+  readonly sentence: string;
+  readonly before: AdviceOutcome;
+  readonly after: AdviceOutcome;
+}
+export interface AdviceOutcome {
+  readonly stocks: number;
+  readonly costMinor: number | null;
+}
+
 /** The one error shape. */
 export interface ErrorAnswer {
   readonly error: {

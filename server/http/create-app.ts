@@ -3,6 +3,9 @@ import { join } from 'node:path';
 import type { Database } from 'better-sqlite3';
 import express, { type ErrorRequestHandler, type Express } from 'express';
 import helmet from 'helmet';
+import { cuttingAnswers } from '../cutting-search/cutting-answers.ts';
+import { cuttingSearches } from '../cutting-search/cutting-searches.ts';
+import { DEFAULT_CUTTING } from '../cutting-search/cutting-settings.ts';
 import { plan } from '../planning/plan.ts';
 import { openAccess } from './access.ts';
 import type { AppConfig, AppContext } from './app-context.ts';
@@ -22,17 +25,23 @@ const LARGEST_REQUEST = '8mb';
 
 export interface App {
   readonly express: Express;
-  /** Ends the event streams, so that the server can stop. */
+  /** Ends searches and event streams, so that the server can stop. */
   readonly close: () => void;
 }
 
 /** The whole program behind HTTP, on an open database. Opens nothing itself. */
 export function createApp(db: Database, config: AppConfig): App {
   const { log, now = () => new Date() } = config;
+  const answers = cuttingAnswers(db);
+  const plans = projectPlans(db, plan, answers);
+  const events = projectEvents();
+  const settings = config.cutting ?? { ...DEFAULT_CUTTING, searchMs: 0 };
+  const cutting = cuttingSearches({ db, plans, events, answers, settings, log, now });
   const context: AppContext = {
     db,
-    plans: projectPlans(db, plan),
-    events: projectEvents(),
+    plans,
+    events,
+    cutting,
     readLengthCell,
     sizeNames,
     now,
@@ -72,7 +81,13 @@ export function createApp(db: Database, config: AppConfig): App {
     if (response.headersSent) next(error);
     else response.status(status).json(body);
   }) satisfies ErrorRequestHandler);
-  return { express: app, close: () => context.events.close() };
+  return {
+    express: app,
+    close() {
+      cutting.close();
+      events.close();
+    },
+  };
 }
 
 /** Scripts and styles from here alone. The grid sets styles on its elements, hence 'unsafe-inline' for styles. */

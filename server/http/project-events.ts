@@ -1,4 +1,5 @@
 import type { Response } from 'express';
+import type { CuttingSearchAnswer } from './contract.ts';
 
 /** A line now and then keeps routers between from closing an idle connection, ms. */
 const HEARTBEAT_MS = 25_000;
@@ -9,12 +10,23 @@ export interface ProjectEvents {
   readonly open: (projectId: number, revision: number, response: Response) => void;
   readonly tellRevision: (projectId: number, revision: number) => void;
   readonly tellCatalogue: () => void;
+  /** How the searches for better cutting stand. */
+  readonly tellCutting: (projectId: number, state: CuttingSearchAnswer) => void;
+  /** The projects that some window is open on. */
+  readonly openProjects: () => ReadonlySet<number>;
+  /** Calls the listener when a window is opened on a project, or a project that may be open has changed. */
+  readonly watch: (listener: (projectId: number) => void) => void;
   /** Ends the streams of a project, or all of them. */
   readonly close: (projectId?: number) => void;
 }
 
 export function projectEvents(): ProjectEvents {
   const streams = new Map<Response, number>();
+  const listeners: ((projectId: number) => void)[] = [];
+  const openProjects = (): Set<number> => new Set(streams.values());
+  const changed = (projectId: number): void => {
+    for (const listener of listeners) listener(projectId);
+  };
 
   function tell(event: string, data: object, projectId?: number): void {
     for (const [response, of] of streams)
@@ -31,6 +43,7 @@ export function projectEvents(): ProjectEvents {
       });
       response.write(`event: revision\ndata: ${JSON.stringify({ revision })}\n\n`);
       streams.set(response, projectId);
+      changed(projectId);
       const heartbeat = setInterval(() => response.write(':\n\n'), HEARTBEAT_MS);
       heartbeat.unref();
       response.on('close', () => {
@@ -38,8 +51,17 @@ export function projectEvents(): ProjectEvents {
         streams.delete(response);
       });
     },
-    tellRevision: (projectId, revision) => tell('revision', { revision }, projectId),
-    tellCatalogue: () => tell('catalogue', {}),
+    tellRevision(projectId, revision) {
+      tell('revision', { revision }, projectId);
+      changed(projectId);
+    },
+    tellCatalogue() {
+      tell('catalogue', {});
+      openProjects().forEach(changed);
+    },
+    tellCutting: (projectId, state) => tell('cutting', state, projectId),
+    openProjects,
+    watch: (listener) => listeners.push(listener),
     close(projectId) {
       for (const [response, of] of streams) if (projectId === undefined || of === projectId) response.end();
     },

@@ -6,7 +6,7 @@ import { readRevision } from '../../db/projects.repository.ts';
 import { readProject } from '../../db/read-project.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Catalogue } from '../planning/product.ts';
-import type { ProjectInput } from '../planning/project-input.ts';
+import type { FoundLayout, ProjectInput } from '../planning/project-input.ts';
 import type { PlanView } from './contract.ts';
 import { projectInput } from './project-input.ts';
 import { stripWorkings } from './strip-workings.ts';
@@ -17,12 +17,23 @@ const PLANS_KEPT = 8;
 export interface PlannedProject {
   readonly project: StoredProject;
   readonly catalogueRevision: number;
+  /** Rises with every cutting plan found that may make this plan better; no revision of the project. */
+  readonly planVersion: number;
   readonly input: ProjectInput;
   readonly plan: Plan;
   readonly view: PlanView;
 }
 
-/** The plan of each project as it stands, made once per revision of the project and of the catalogue. */
+/** Cutting plans found earlier, and how often they have changed. */
+export interface FoundAnswers {
+  readonly found: (projectId: number) => readonly FoundLayout[];
+  readonly version: (projectId: number) => number;
+}
+
+/**
+ * The plan of each project as it stands, made once per revision of the project and of the catalogue, and anew when a
+ * longer search has found better cutting.
+ */
 export interface ProjectPlans {
   /** The plan as of now. Throws Refusal when there is no such project. */
   readonly current: (projectId: number) => PlannedProject;
@@ -33,7 +44,11 @@ export interface ProjectPlans {
   readonly catalogue: () => Catalogue;
 }
 
-export function projectPlans(db: Database, planner: (input: ProjectInput) => Plan): ProjectPlans {
+export function projectPlans(
+  db: Database,
+  planner: (input: ProjectInput) => Plan,
+  answers: FoundAnswers,
+): ProjectPlans {
   const planned = new Map<number, PlannedProject>();
   let catalogue: { readonly revision: number; readonly rows: Catalogue } | null = null;
 
@@ -49,11 +64,14 @@ export function projectPlans(db: Database, planner: (input: ProjectInput) => Pla
       if (revision === undefined) throw noSuchProject(projectId);
       const { revision: catalogueNow, rows } = currentCatalogue();
       let entry = planned.get(projectId);
-      if (entry?.project.revision !== revision || entry.catalogueRevision !== catalogueNow) {
-        const project = readProject(db, projectId);
-        const input = projectInput(project, rows);
-        const plan = planner(input);
-        entry = { project, catalogueRevision: catalogueNow, input, plan, view: stripWorkings(plan) };
+      const planVersion = answers.version(projectId);
+      const stands = entry?.project.revision === revision && entry.catalogueRevision === catalogueNow;
+      if (entry === undefined || !stands || entry.planVersion !== planVersion) {
+        const project = entry !== undefined && stands ? entry.project : readProject(db, projectId);
+        const input = entry !== undefined && stands ? entry.input : projectInput(project, rows);
+        const plan = planner({ ...input, foundLayouts: answers.found(projectId) });
+        const view = stripWorkings(plan);
+        entry = { project, catalogueRevision: catalogueNow, planVersion, input, plan, view };
       }
       planned.delete(projectId);
       planned.set(projectId, entry);

@@ -135,10 +135,18 @@ export interface StartedApp {
   readonly close: () => Promise<void>;
 }
 
-/** The program as `npm start` starts it, on a free port and a database of its own, with the built client. */
-export async function startApp(): Promise<StartedApp> {
+/**
+ * The program as `npm start` starts it, on a free port and a database of its own, with the built client. Without the
+ * searches for better cutting, unless the environment given asks for them: a plan must not change under a test.
+ */
+export async function startApp(env: NodeJS.ProcessEnv = {}): Promise<StartedApp> {
   const folder = mkdtempSync(join(tmpdir(), 'plywright-'));
-  const settings = startSettings({ PORT: '0', PLYWRIGHT_DB: join(folder, 'plywright.db') });
+  const settings = startSettings({
+    PORT: '0',
+    PLYWRIGHT_DB: join(folder, 'plywright.db'),
+    PLYWRIGHT_CUTTING_SECONDS: '0',
+    ...env,
+  });
   const { url, db, close } = await startServer(settings, quiet);
   return {
     url,

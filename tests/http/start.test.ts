@@ -139,6 +139,7 @@ describe('the settings of the environment', () => {
       passphrase: null,
       allowedHosts: [],
       logLevel: 'warn',
+      cutting: { searchMs: 10_000 },
     });
     expect(startSettings({}).databasePath).toMatch(/data[/\\]plywright\.db$/);
     for (const host of ['127.0.0.1', '::1', 'localhost'])
@@ -163,6 +164,10 @@ describe('the settings of the environment', () => {
     for (const port of ['-1', '65536', '80.5', ' 80', 'http'])
       expect(() => startSettings({ PORT: port })).toThrow('not a port');
     expect(() => startSettings({ PLYWRIGHT_LOG: 'loud' })).toThrow('not a level');
+    for (const seconds of ['-1', '3601', 'ten', '1e3', ' 5'])
+      expect(() => startSettings({ PLYWRIGHT_CUTTING_SECONDS: seconds })).toThrow('not a time');
+    expect(startSettings({ PLYWRIGHT_CUTTING_SECONDS: '0' }).cutting.searchMs).toBe(0);
+    expect(startSettings({ PLYWRIGHT_CUTTING_SECONDS: '2.5' }).cutting.searchMs).toBe(2500);
   });
 });
 

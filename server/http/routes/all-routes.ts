@@ -5,6 +5,7 @@ import { type Route, route } from '../route.ts';
 import { VERSION } from '../version.ts';
 import { catalogueRoutes } from './catalogue.ts';
 import { cuttingRoutes } from './cutting.ts';
+import { cuttingSearchRoutes } from './cutting-search.ts';
 import { exportRoutes } from './export.ts';
 import { importRoutes } from './import.ts';
 import { planRoutes } from './plan.ts';
@@ -32,6 +33,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...rowRoutes,
   ...planRoutes,
   ...cuttingRoutes,
+  ...cuttingSearchRoutes,
   ...readingRoutes,
   ...importRoutes,
   ...exportRoutes,

@@ -44,7 +44,7 @@ export const planRoutes: readonly Route[] = [
     method: 'get',
     path: '/api/projects/{id}/events',
     summary:
-      'Server-sent events: "revision" with the new revision, "catalogue" when the catalogue has changed.',
+      'Server-sent events: "revision" with the new revision, "catalogue" when the catalogue has changed, "cutting" when a search for better cutting goes on.',
     group: 'plan',
     params: projectParams,
     answer: z.string(),
