@@ -35,6 +35,7 @@ export class CellRenderer implements ICellRendererComp {
     this.box.className = `cell-box tone-${view.tone ?? 'plain'}`;
     for (const severity of SEVERITIES)
       eGridCell.classList.toggle(`has-${severity}`, view.severity === severity);
+    setOrRemove(eGridCell, 'aria-expanded', view.open === undefined ? null : String(view.open));
     setOrRemove(eGridCell, 'aria-invalid', view.severity === 'error' ? 'true' : null);
     setOrRemove(eGridCell, 'data-message', view.message ?? null);
     setOrRemove(eGridCell, 'data-severity', view.severity ?? null);
@@ -44,9 +45,8 @@ export class CellRenderer implements ICellRendererComp {
 
 /** Everything a view shows in one string: two views with the same key look the same. */
 export function viewKey(view: CellView): string {
-  return [view.text, view.title, view.tone, view.swatch, view.figureAt, view.severity, view.message].join(
-    '\u0001',
-  );
+  const { text, title, tone, swatch, figureAt, open, detail, severity, message } = view;
+  return [text, title, tone, swatch, figureAt, open, detail, severity, message].join('\u0001');
 }
 
 function parts(view: CellView): Node[] {
@@ -56,6 +56,7 @@ function parts(view: CellView): Node[] {
     swatch.style.background = view.swatch;
     nodes.push(swatch);
   }
+  if (view.open !== undefined) nodes.push(element('span', view.open ? 'triangle open' : 'triangle'));
   if (view.tone === 'absent' || view.tone === 'quiet') {
     nodes.push(
       element('span', view.tone === 'absent' ? 'dash' : 'mark'),
@@ -74,6 +75,7 @@ function parts(view: CellView): Node[] {
     text.title = view.title ?? '';
     nodes.push(text);
   }
+  if (view.detail !== undefined) nodes.push(element('span', 'cell-detail', view.detail));
   return nodes;
 }
 

@@ -58,6 +58,11 @@ export class ChoiceEditor implements ICellEditorComp {
     return choice === undefined || choice.value === this.current ? null : choice.value;
   }
 
+  /** True while nothing is called what is typed, so that there is nothing to take. */
+  isStuck(): boolean {
+    return this.offered.length === 0;
+  }
+
   private build(label: string, width: number): void {
     this.box.className = 'choice-editor';
     this.box.style.minWidth = `${Math.max(width, 220)}px`;

@@ -48,8 +48,8 @@ export function clipboardEvents<Row extends SheetRow>(
       const rows: string[][] = [];
       for (let index = rectangle.top; index <= rectangle.bottom; index += 1) {
         const row = view.rowAt(index);
-        // The row that waits at the end for a new entry is not content.
-        if (row === undefined || (row.isBlank === true && index > rectangle.top)) continue;
+        // Headings are not content, nor is the row that waits at the end for a new entry.
+        if (row === undefined || row.isHeading || (row.isBlank === true && index > rectangle.top)) continue;
         const line: string[] = [];
         for (let at = rectangle.left; at <= rectangle.right; at += 1) {
           const column = view.columnAt(at);

@@ -1,17 +1,26 @@
 import type { ColDef, ColGroupDef } from 'ag-grid-community';
 import { CellRenderer, viewKey } from './cell-renderer.ts';
 import { ChoiceEditor } from './choice-editor.ts';
-import { type CellView, isEditable, type SheetColumn, type SheetRow } from './grid-column.ts';
+import { type CellView, columnName, isEditable, type SheetColumn, type SheetRow } from './grid-column.ts';
+import { HeaderCell, type HeaderExtras, type HeaderMarks } from './header-cell.ts';
 import { type EditorExtras, TextEditor } from './text-editor.ts';
+
+/** What the columns' parts ask of the sheet they stand in. */
+export interface ColumnActs {
+  readonly leaveBy: EditorExtras['leaveBy'];
+  readonly marks: () => HeaderMarks;
+  readonly sort: (columnId: string) => void;
+  readonly filter: (columnId: string, button: HTMLElement) => void;
+}
 
 /** The columns as the grid library wants them; neighbours of one group stand under its heading. */
 export function columnDefinitions<Row extends SheetRow>(
   columns: readonly SheetColumn<Row>[],
-  leaveBy: EditorExtras['leaveBy'],
+  acts: ColumnActs,
 ): (ColDef<Row> | ColGroupDef<Row>)[] {
   const definitions: (ColDef<Row> | ColGroupDef<Row>)[] = [];
   for (const column of columns) {
-    const definition = columnDefinition(column, leaveBy);
+    const definition = columnDefinition(column, acts);
     const last = definitions.at(-1);
     if (column.group === undefined) definitions.push(definition);
     else if (last !== undefined && 'children' in last && last.headerName === column.group)
@@ -27,12 +36,20 @@ export function columnDefinitions<Row extends SheetRow>(
   return definitions;
 }
 
-function columnDefinition<Row extends SheetRow>(
-  column: SheetColumn<Row>,
-  leaveBy: EditorExtras['leaveBy'],
-): ColDef<Row> {
+function columnDefinition<Row extends SheetRow>(column: SheetColumn<Row>, acts: ColumnActs): ColDef<Row> {
   const classes = [`kind-${column.kind}`, ...(column.numeric ? ['numeric'] : [])];
-  const extras: EditorExtras = { sheetColumn: column as unknown as EditorExtras['sheetColumn'], leaveBy };
+  const extras: EditorExtras = {
+    sheetColumn: column as unknown as EditorExtras['sheetColumn'],
+    leaveBy: acts.leaveBy,
+  };
+  const header: HeaderExtras = {
+    describe: columnName(column),
+    sorts: column.order !== undefined,
+    filters: column.filters === true,
+    marks: acts.marks,
+    sort: () => acts.sort(column.id),
+    filter: (button) => acts.filter(column.id, button),
+  };
   return {
     colId: column.id,
     ...(typeof column.header === 'string'
@@ -42,12 +59,14 @@ function columnDefinition<Row extends SheetRow>(
     cellClass: classes,
     width: column.width,
     minWidth: Math.min(column.width, 44),
-    ...(column.pinned ? { pinned: 'left', lockPinned: true } : {}),
+    headerComponent: HeaderCell,
+    headerComponentParams: header,
+    ...(column.pinned ? { pinned: 'left', lockPosition: 'left', suppressMovable: true } : {}),
+    lockPinned: true,
     hide: column.hidden ?? false,
     sortable: false,
-    suppressMovable: true,
     cellDataType: false,
-    editable: ({ node }) => isEditable(column) && node.rowPinned == null,
+    editable: ({ node, data }) => isEditable(column) && node.rowPinned == null && data?.isHeading !== true,
     valueGetter: ({ data }) => (data === undefined ? undefined : column.view(data)),
     valueFormatter: ({ value }) => (value as CellView | undefined)?.text ?? '',
     equals: (a: unknown, b: unknown) => isView(a) && isView(b) && viewKey(a) === viewKey(b),

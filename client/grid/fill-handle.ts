@@ -1,23 +1,24 @@
-import { type Copy, fillTo } from './fill.ts';
 import type { SheetRow } from './grid-column.ts';
-import { holds, rectangleOf } from './range-model.ts';
+import { type CellAt, holds, type Rectangle, rectangleOf } from './range-model.ts';
 import type { RangeSelection } from './range-selection.ts';
+import type { SheetEdits } from './sheet-edits.ts';
 import type { SheetView } from './sheet-view.ts';
 
 /** Side of the square at the range's last corner that starts a fill, in CSS pixels. */
 const HANDLE_PX = 11;
 
 /**
- * Dragging the small square at the range's corner repeats the range's content over the cells dragged across. To be
+ * Dragging the small square at the range's corner goes on with the range's content over the cells dragged across: as
+ * a series where the range shows a step, or counts up by ones where Alt is held at the end; repeated otherwise. To be
  * set up before the range selection, which would take the press for the start of a new range.
  */
 export function fillHandle<Row extends SheetRow>(
   host: HTMLElement,
   view: SheetView<Row>,
   selection: () => RangeSelection,
-  fill: (copies: readonly Copy[]) => void,
+  edits: Pick<SheetEdits, 'fillTarget' | 'fillTo'>,
 ): void {
-  let planned: ReturnType<typeof fillTo> = null;
+  let planned: { readonly target: Rectangle; readonly pointer: CellAt } | null = null;
   let filling = false;
 
   function preview(): void {
@@ -40,10 +41,11 @@ export function fillHandle<Row extends SheetRow>(
     const range = selection().get();
     const cell = view.cellOf(event.target);
     if (!filling || range === null || cell === null) return;
-    planned = fillTo(rectangleOf(range), cell);
+    const target = edits.fillTarget(rectangleOf(range), cell);
+    planned = target === null ? null : { target, pointer: cell };
     preview();
   });
-  window.addEventListener('mouseup', () => {
+  window.addEventListener('mouseup', (event) => {
     if (!filling) return;
     filling = false;
     host.classList.remove('filling');
@@ -52,7 +54,7 @@ export function fillHandle<Row extends SheetRow>(
     preview();
     const range = selection().get();
     if (done === null || range === null) return;
-    fill(done.copies);
+    edits.fillTo(rectangleOf(range), done.pointer, event.altKey);
     const { top, left, bottom, right } = rectangleOf(range);
     selection().set({
       anchor: { row: Math.min(top, done.target.top), column: Math.min(left, done.target.left) },

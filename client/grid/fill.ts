@@ -6,43 +6,59 @@ export interface Copy {
   readonly to: CellAt;
 }
 
-/** Ctrl+D: every row of the range takes the first; a single row takes the one above it. */
-export function fillDown(range: Rectangle): Copy[] {
+/** The cells a fill takes its content from, those it fills, and the way it goes. */
+export interface Fill {
+  readonly source: Rectangle;
+  readonly target: Rectangle;
+  readonly along: 'down' | 'across';
+}
+
+/** Ctrl+D: every row of the range takes the first; a single row takes the one above it. Null at the top of the sheet. */
+export function fillDown(range: Rectangle): Fill | null {
   const source = range.top === range.bottom ? range.top - 1 : range.top;
-  if (source < 0) return [];
-  return spread({ ...range, top: source, bottom: source }, { ...range, top: source + 1 });
+  if (source < 0) return null;
+  return {
+    source: { ...range, top: source, bottom: source },
+    target: { ...range, top: source + 1 },
+    along: 'down',
+  };
 }
 
 /** Ctrl+R: every column of the range takes the first; a single column takes the one left of it. */
-export function fillRight(range: Rectangle): Copy[] {
+export function fillRight(range: Rectangle): Fill | null {
   const source = range.left === range.right ? range.left - 1 : range.left;
-  if (source < 0) return [];
-  return spread({ ...range, left: source, right: source }, { ...range, left: source + 1 });
+  if (source < 0) return null;
+  return {
+    source: { ...range, left: source, right: source },
+    target: { ...range, left: source + 1 },
+    along: 'across',
+  };
 }
 
 /**
  * Dragging the fill handle from the range to a cell: the range grows in the direction in which the pointer went
- * further (down, up, right or left), and the new cells repeat the range's content.
+ * further (down, up, right or left), and the new cells go on with the range's content.
  */
-export function fillTo(
-  range: Rectangle,
-  pointer: CellAt,
-): { readonly target: Rectangle; readonly copies: Copy[] } | null {
+export function fillTo(range: Rectangle, pointer: CellAt): Fill | null {
   const down = pointer.row - range.bottom;
   const up = range.top - pointer.row;
   const right = pointer.column - range.right;
   const left = range.left - pointer.column;
   const furthest = Math.max(down, up, right, left);
   if (furthest <= 0) return null;
-  const target: Rectangle =
-    furthest === down
-      ? { ...range, top: range.bottom + 1, bottom: pointer.row }
-      : furthest === up
-        ? { ...range, top: pointer.row, bottom: range.top - 1 }
-        : furthest === right
-          ? { ...range, left: range.right + 1, right: pointer.column }
-          : { ...range, left: pointer.column, right: range.left - 1 };
-  return { target, copies: spread(range, target) };
+  if (furthest === down)
+    return {
+      source: range,
+      target: { ...range, top: range.bottom + 1, bottom: pointer.row },
+      along: 'down',
+    };
+  if (furthest === up)
+    return { source: range, target: { ...range, top: pointer.row, bottom: range.top - 1 }, along: 'down' };
+  const target =
+    furthest === right
+      ? { ...range, left: range.right + 1, right: pointer.column }
+      : { ...range, left: pointer.column, right: range.left - 1 };
+  return { source: range, target, along: 'across' };
 }
 
 /** A block of clipboard text laid on the range: one cell fills it, a block that divides it is repeated, else it is laid once from the corner. */
@@ -66,7 +82,7 @@ export function layBlock(
 }
 
 /** Repeats the source's pattern over the target, in step with the source. */
-function spread(source: Rectangle, target: Rectangle): Copy[] {
+export function copiesOf({ source, target }: Fill): Copy[] {
   const height = source.bottom - source.top + 1;
   const width = source.right - source.left + 1;
   const copies: Copy[] = [];

@@ -30,6 +30,8 @@ export interface CellView {
   readonly figureAt?: string;
   /** Shown with a small triangle that opens and closes what the row stands over; says whether it is open. */
   readonly open?: boolean;
+  /** A word more after the text, fainter. */
+  readonly detail?: string;
   readonly severity?: Severity;
   /** Shown beside the cell while it has the focus or the pointer: what is wrong and what to do. */
   readonly message?: string;
@@ -94,4 +96,10 @@ export interface CellEdit {
 
 export function isEditable<Row extends SheetRow>(column: SheetColumn<Row>): boolean {
   return column.kind === 'typed';
+}
+
+/** The column's name within a sentence: "finished length". */
+export function columnName({ describe }: { readonly describe: string }): string {
+  const name = describe.split(',')[0] ?? describe;
+  return name.charAt(0).toLowerCase() + name.slice(1);
 }

@@ -5,7 +5,7 @@ export function nextTypedCell(
   from: CellAt,
   step: 1 | -1,
   size: SheetSize,
-  isTyped: (column: number) => boolean,
+  isTyped: (cell: CellAt) => boolean,
 ): CellAt | null {
   let { row, column } = from;
   while (row >= 0 && row < size.rows) {
@@ -13,7 +13,7 @@ export function nextTypedCell(
     if (column < 0 || column >= size.columns) {
       row += step;
       column = step === 1 ? -1 : size.columns;
-    } else if (isTyped(column)) return { row, column };
+    } else if (isTyped({ row, column })) return { row, column };
   }
   return null;
 }

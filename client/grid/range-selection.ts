@@ -21,8 +21,6 @@ export interface RangeSelection {
   set(range: CellRange | null): void;
   /** Marks the cells on screen again, after the grid has drawn others. */
   paint(): void;
-  /** After rows came, went or moved: the range begins where the focus now is. */
-  followFocus(): void;
 }
 
 /**
@@ -100,8 +98,8 @@ export function rangeSelection<Row extends SheetRow>(
       if (cell !== null) return startOnCell(event, cell);
       const header = (event.target as Element).closest('.ag-header-cell');
       const column = view.columnIndexOf(header?.getAttribute('col-id') ?? '');
-      const resizing = (event.target as Element).closest('.ag-header-cell-resize') !== null;
-      if (column >= 0 && !resizing && view.size().rows > 0) {
+      const otherUse = (event.target as Element).closest('.ag-header-cell-resize, .head-tool') !== null;
+      if (column >= 0 && !otherUse && view.size().rows > 0) {
         view.focus({ row: 0, column });
         set(wholeColumns(singleCell({ row: 0, column }), view.size()));
       }
@@ -128,10 +126,5 @@ export function rangeSelection<Row extends SheetRow>(
     if (cell !== null && (range === null || !sameCell(cell, range.anchor))) set(singleCell(cell));
   });
 
-  function followFocus(): void {
-    const focused = view.cellOf(document.activeElement);
-    if (focused !== null && range !== null && !sameCell(focused, range.anchor)) set(singleCell(focused));
-  }
-
-  return { get: () => range, set, paint, followFocus };
+  return { get: () => range, set, paint };
 }

@@ -4,6 +4,7 @@ import {
   ClientSideRowModelModule,
   ColumnApiModule,
   CustomEditorModule,
+  EventApiModule,
   ModuleRegistry,
   PinnedRowModule,
   RenderApiModule,
@@ -16,6 +17,7 @@ import {
 ModuleRegistry.registerModules([
   ClientSideRowModelModule,
   CustomEditorModule,
+  EventApiModule,
   PinnedRowModule,
   CellStyleModule,
   RowStyleModule,

@@ -4,16 +4,21 @@ import { createGrid, type GridApi } from 'ag-grid-community';
 import { cellNote } from './cell-note.ts';
 import { clipboardEvents } from './clipboard-events.ts';
 import { columnDefinitions } from './column-definitions.ts';
+import type { ColumnLayout } from './column-layout.ts';
+import { enterMany } from './enter-many.ts';
 import { fillHandle } from './fill-handle.ts';
-import { fitColumns } from './fit-columns.ts';
-import { fitToContent } from './fit-to-content.ts';
+import { flashRows } from './flash-rows.ts';
 import { type CellEdit, isEditable, type SheetColumn, type SheetRow } from './grid-column.ts';
 import { gridTheme } from './grid-theme.ts';
+import { type HeaderMarks, NO_MARKS } from './header-cell.ts';
+import { headerKeys } from './header-keys.ts';
 import { headerTitles } from './header-titles.ts';
 import { inNextFrame } from './in-next-frame.ts';
+import { keepPlace } from './keep-place.ts';
 import { neighbourCell, nextTypedCell } from './next-cell.ts';
 import { type CellAt, rectangleOf, singleCell } from './range-model.ts';
 import { rangeSelection } from './range-selection.ts';
+import { type SheetColumns, sheetColumns } from './sheet-columns.ts';
 import { type EditKind, sheetEdits } from './sheet-edits.ts';
 import { type RowCommand, sheetKeys } from './sheet-keys.ts';
 import { sheetView } from './sheet-view.ts';
@@ -32,19 +37,37 @@ export interface SheetOptions<Row extends SheetRow> {
   openFigure(at: string): void;
   /** The row that now has the focus. */
   focused(key: string | null): void;
+  /** The reader asks for the next order of a column: up, down, as the list stands. */
+  sort(columnId: string): void;
+  /** The reader asks for the values of a column, to be shown beside its button. */
+  filter(columnId: string, button: HTMLElement): void;
+  /** Opens or closes the group a row stands in; turns it over when `open` is not said. False when there is none. */
+  openGroup(key: string, open?: boolean): boolean;
+  /** The reader has moved or resized columns. */
+  arranged(layout: ColumnLayout): void;
+  /** An editor has closed, so that rows may change places again. */
+  editingEnded(): void;
 }
 
 export interface Sheet<Row extends SheetRow> {
-  /** Shows these rows; a row object that is the same as before is not drawn again. */
+  /** Shows these rows; a row object that is the same as before is not drawn again. The focus stays with its row. */
   update(rows: readonly Row[], totals: Row | null): void;
   /** Draws the headers again, after what they say has changed. */
   redrawHeaders(): void;
+  mark(marks: HeaderMarks): void;
   goTo(key: string, columnId: string): void;
+  /** Puts the focus into the sheet, on its first cell when it had none. */
+  takeFocus(): void;
   /** Puts the range on the rows with these neighbouring keys, wherever they stand now, in the columns it had. */
   follow(keys: readonly string[]): void;
   /** Keys of the rows the range touches. */
   selectedKeys(): string[];
-  showColumns(columnIds: readonly string[], visible: boolean): void;
+  /** Draws the eye to rows that have gone elsewhere. */
+  flash(keys: readonly string[]): void;
+  /** Key of the row where the range begins, which may be a heading. */
+  anchorKey(): string | null;
+  isEditing(): boolean;
+  readonly columns: SheetColumns<Row>;
   /** Forgets range, scroll and widths, for rows that have nothing to do with the ones before. */
   reset(): void;
   /** Puts scroll and marks back after the host was out of the document. */
@@ -57,17 +80,27 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
   let rows: readonly Row[] = [];
   let repaint = (): void => undefined;
   let fitted = false;
+  let marks = NO_MARKS;
 
   const api: GridApi<Row> = createGrid<Row>(host, {
     theme: gridTheme,
-    columnDefs: columnDefinitions(columns, leaveBy),
+    columnDefs: columnDefinitions(columns, {
+      leaveBy,
+      marks: () => marks,
+      sort: options.sort,
+      filter: options.filter,
+    }),
     getRowId: ({ data }) => data.key,
-    rowClassRules: { 'blank-row': ({ data }) => data?.isBlank === true },
+    rowClassRules: {
+      'blank-row': ({ data }) => data?.isBlank === true,
+      'heading-row': ({ data }) => data?.isHeading === true,
+    },
     readOnlyEdit: true,
     stopEditingWhenCellsLoseFocus: true,
     enterNavigatesVertically: true,
     enterNavigatesVerticallyAfterEdit: true,
-    suppressMovableColumns: true,
+    suppressDragLeaveHidesColumns: true,
+    suppressColumnMoveAnimation: true,
     tabToNextCell: ({ nextCellPosition, previousCellPosition: from, backwards }) => {
       if (from.rowPinned != null) return nextCellPosition ?? false;
       const at = { row: from.rowIndex, column: view.columnIndexOf(from.column.getColId()) };
@@ -85,6 +118,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
       if (typeof newValue !== 'string') return;
       options.write([{ key: data.key, columnId: column.getColId(), text: newValue }], 'type');
     },
+    onCellEditingStopped: () => options.editingEnded(),
     onViewportChanged: () => repaint(),
     onModelUpdated: () => repaint(),
     onDisplayedColumnsChanged: () => repaint(),
@@ -93,10 +127,10 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
 
   const view = sheetView(host, api, columns, () => rows);
   const edits = sheetEdits(view, () => selection, options.newKey, options.write);
-  fillHandle(host, view, () => selection, edits.fill);
+  fillHandle(host, view, () => selection, edits);
   const selection = rangeSelection(host, view, (range) => {
     const row = range === null ? undefined : view.rowAt(range.anchor.row);
-    options.focused(row === undefined || row.isBlank ? null : row.key);
+    options.focused(row === undefined || row.isBlank || row.isHeading ? null : row.key);
   });
   const note = cellNote(host);
   repaint = inNextFrame(() => {
@@ -108,23 +142,31 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     fill: edits.fill,
     rows: (command) => options.rows(command, selectedKeys()),
     openFigure: options.openFigure,
+    openGroup: options.openGroup,
+    openFilter,
   });
+  enterMany(api, view, selection, edits.enter);
+  headerKeys(host, options.sort, options.filter);
   touchEdit(host, view, selection, (cell) => {
     const column = view.columnAt(cell.column);
     if (column !== undefined) api.startEditingCell({ rowIndex: cell.row, colKey: column.id });
   });
   headerTitles(host, columns);
   clipboardEvents(host, view, selection, edits);
-  fitColumns(api, columns);
+  const arranged = sheetColumns(api, columns, options.arranged);
   host.addEventListener('click', (event) => {
-    const figure = event.target instanceof Element ? event.target.closest<HTMLElement>('.figure') : null;
-    if (figure?.dataset.figure !== undefined && !event.shiftKey) options.openFigure(figure.dataset.figure);
+    if (!(event.target instanceof Element) || event.shiftKey) return;
+    const figure = event.target.closest<HTMLElement>('.figure')?.dataset.figure;
+    if (figure !== undefined) return options.openFigure(figure);
+    if (event.target.closest('.ag-cell[aria-expanded]') === null) return;
+    const key = event.target.closest('.ag-row')?.getAttribute('row-id');
+    if (key != null) options.openGroup(key);
   });
 
   function typedAfter(from: CellAt, step: 1 | -1): CellAt | null {
-    return nextTypedCell(from, step, view.size(), (index) => {
-      const column = view.columnAt(index);
-      return column !== undefined && isEditable(column);
+    return nextTypedCell(from, step, view.size(), (cell) => {
+      const column = view.columnAt(cell.column);
+      return column !== undefined && isEditable(column) && view.rowAt(cell.row)?.isHeading !== true;
     });
   }
 
@@ -134,38 +176,56 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     if (range === null) return;
     event.preventDefault();
     event.stopPropagation();
-    api.stopEditing();
     const next =
       event.key === 'Tab'
         ? typedAfter(range.anchor, event.shiftKey ? -1 : 1)
         : neighbourCell(event.key, range.anchor, view.size());
-    if (next !== null) view.focus(next);
+    const key = next === null ? undefined : view.rowAt(next.row)?.key;
+    api.stopEditing();
+    // By key: taking the entry may have moved rows.
+    if (next !== null && key !== undefined) view.focus({ ...next, row: view.rowIndexOf(key) });
+  }
+
+  function openFilter(columnId: string): boolean {
+    const button = host.querySelector<HTMLElement>(`.ag-header-cell[col-id="${columnId}"] .head-filter`);
+    if (button !== null) options.filter(columnId, button);
+    return button !== null;
   }
 
   function selectedKeys(): string[] {
     const range = selection.get();
     if (range === null) return [];
     const { top, bottom } = rectangleOf(range);
-    return rows.slice(top, bottom + 1).flatMap((row) => (row.isBlank ? [] : [row.key]));
+    return rows.slice(top, bottom + 1).flatMap((row) => (row.isBlank || row.isHeading ? [] : [row.key]));
   }
 
   return {
     update(next, totals) {
+      const place = keepPlace(host, view, selection);
       const moved = next.length !== rows.length || next.some((row, index) => row.key !== rows[index]?.key);
       rows = next;
       api.setGridOption('rowData', [...next]);
       api.setGridOption('pinnedBottomRowData', totals === null ? [] : [totals]);
-      if (!fitted) fitToContent(api, columns, rows);
+      if (!fitted) arranged.fit(rows);
       fitted = true;
-      // In the next frame, because rows only then carry their new places.
-      if (moved) requestAnimationFrame(selection.followFocus);
+      if (moved) place();
     },
     redrawHeaders: () => api.refreshHeader(),
+    mark(next) {
+      marks = next;
+      api.refreshHeader();
+    },
     goTo(key, columnId) {
       const cell = { row: view.rowIndexOf(key), column: view.columnIndexOf(columnId) };
       if (cell.row < 0 || cell.column < 0) return;
       view.focus(cell);
       selection.set(singleCell(cell));
+    },
+    takeFocus() {
+      const range = selection.get();
+      if (rows.length === 0) return;
+      const cell = range?.anchor ?? { row: 0, column: Math.max(0, view.columnIndexOf(columns[1]?.id ?? '')) };
+      view.focus(cell);
     },
     follow(keys) {
       const range = selection.get();
@@ -177,7 +237,10 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
       selection.set(moved);
     },
     selectedKeys,
-    showColumns: (ids, visible) => api.setColumnsVisible([...ids], visible),
+    flash: (keys) => flashRows(host, keys),
+    anchorKey: () => view.rowAt(selection.get()?.anchor.row ?? -1)?.key ?? null,
+    isEditing: () => api.getEditingCells().length > 0,
+    columns: arranged,
     reset() {
       selection.set(null);
       fitted = false;

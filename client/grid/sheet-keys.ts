@@ -1,4 +1,3 @@
-import { type Copy, fillDown, fillRight } from './fill.ts';
 import type { SheetRow } from './grid-column.ts';
 import {
   type CellRange,
@@ -10,15 +9,19 @@ import {
   wholeRows,
 } from './range-model.ts';
 import type { RangeSelection } from './range-selection.ts';
-import { isInEditor, type SheetView } from './sheet-view.ts';
+import { isInEditor, isInHeader, type SheetView } from './sheet-view.ts';
 
 export type RowCommand = 'insert-below' | 'duplicate' | 'move-up' | 'move-down' | 'delete';
 
 export interface KeyTarget {
   clear(range: Rectangle): void;
-  fill(copies: readonly Copy[]): void;
+  fill(way: 'down' | 'right', range: Rectangle, alone: boolean): void;
   rows(command: RowCommand): void;
   openFigure(at: string): void;
+  /** As in SheetOptions. */
+  openGroup(key: string, open?: boolean): boolean;
+  /** False when the column has no filter. */
+  openFilter(columnId: string): boolean;
 }
 
 /** How far PageUp and PageDown move the head of a range. */
@@ -35,8 +38,9 @@ export function sheetKeys<Row extends SheetRow>(
     'keydown',
     (event) => {
       const range = selection.get();
-      if (isInEditor(event.target) || range === null) return;
-      const done = rowKeys(event) || rangeKeys(event, range) || cellKeys(event, range);
+      if (isInEditor(event.target) || isInHeader(event.target) || range === null) return;
+      const done =
+        rowKeys(event) || groupKeys(event, range) || rangeKeys(event, range) || cellKeys(event, range);
       if (!done) return;
       event.preventDefault();
       event.stopPropagation();
@@ -48,6 +52,15 @@ export function sheetKeys<Row extends SheetRow>(
     const command = rowCommand(event);
     if (command !== null) target.rows(command);
     return command !== null;
+  }
+
+  function groupKeys(event: KeyboardEvent, { anchor }: CellRange): boolean {
+    const row = view.rowAt(anchor.row);
+    if (row === undefined || event.ctrlKey || event.metaKey || event.shiftKey) return false;
+    if (event.altKey && event.key === 'ArrowLeft') return target.openGroup(row.key, false);
+    if (event.altKey && event.key === 'ArrowRight') return target.openGroup(row.key, true);
+    const turns = event.key === 'Enter' || event.key === ' ';
+    return turns && row.isHeading === true && figureInFocus() === undefined && target.openGroup(row.key);
   }
 
   function rangeKeys(event: KeyboardEvent, range: CellRange): boolean {
@@ -72,12 +85,19 @@ export function sheetKeys<Row extends SheetRow>(
   function cellKeys(event: KeyboardEvent, range: CellRange): boolean {
     const control = event.ctrlKey || event.metaKey;
     const key = event.key.toLowerCase();
-    if (control && !event.shiftKey && key === 'd') return did(target.fill(fillDown(rectangleOf(range))));
-    if (control && !event.shiftKey && key === 'r') return did(target.fill(fillRight(rectangleOf(range))));
+    // With Alt held, some keyboards make another character of the letter; then its place counts.
+    const letter = (name: string): boolean =>
+      key === name || (event.altKey && event.code === `Key${name.toUpperCase()}`);
+    if (control && !event.shiftKey && letter('d'))
+      return did(target.fill('down', rectangleOf(range), event.altKey));
+    if (control && !event.shiftKey && letter('r'))
+      return did(target.fill('right', rectangleOf(range), event.altKey));
+    if (control && event.shiftKey && letter('l'))
+      return target.openFilter(view.columnAt(range.anchor.column)?.id ?? '');
     if (control || event.altKey) return false;
     if (key === 'delete' || key === 'backspace') return did(target.clear(rectangleOf(range)));
     if (key === 'enter' || key === ' ') {
-      const figure = document.activeElement?.querySelector<HTMLElement>('.figure')?.dataset.figure;
+      const figure = figureInFocus();
       if (figure !== undefined) return did(target.openFigure(figure));
     }
     return false;
@@ -87,6 +107,11 @@ export function sheetKeys<Row extends SheetRow>(
     selection.set(range);
     return true;
   }
+}
+
+/** Path of the figure that the focused cell shows. */
+function figureInFocus(): string | undefined {
+  return document.activeElement?.querySelector<HTMLElement>('.figure')?.dataset.figure;
 }
 
 function did(_: unknown): true {

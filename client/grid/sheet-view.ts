@@ -1,4 +1,5 @@
 import type { GridApi } from 'ag-grid-community';
+import { type ContentRows, contentRows } from './content-rows.ts';
 import type { SheetColumn, SheetRow } from './grid-column.ts';
 import type { CellAt, SheetSize } from './range-model.ts';
 
@@ -6,6 +7,8 @@ import type { CellAt, SheetSize } from './range-model.ts';
 export interface SheetView<Row extends SheetRow> {
   size(): SheetSize;
   rowAt(index: number): Row | undefined;
+  /** The rows without the headings between them. */
+  content(): ContentRows;
   rowIndexOf(key: string): number;
   columnAt(index: number): SheetColumn<Row> | undefined;
   columnIndexOf(columnId: string): number;
@@ -24,19 +27,22 @@ export function sheetView<Row extends SheetRow>(
   ordered: () => readonly Row[],
 ): SheetView<Row> {
   const byId = new Map(columns.map((column) => [column.id, column]));
+  const places = onceFor(ordered, (rows) => new Map(rows.map((row, index) => [row.key, index])));
+  const content = onceFor(ordered, contentRows);
   const shownIds = (): string[] => api.getAllDisplayedColumns().map((column) => column.getColId());
 
   function at(element: Element, ids: readonly string[]): CellAt | null {
-    const rowElement = element.closest('.ag-row');
-    const row = Number(rowElement?.getAttribute('row-index') ?? Number.NaN);
+    // By key: the number the grid writes on a row lags a frame behind when rows have moved.
+    const row = places().get(element.closest('.ag-row')?.getAttribute('row-id') ?? '');
     const column = ids.indexOf(element.getAttribute('col-id') ?? '');
-    return Number.isInteger(row) && column >= 0 ? { row, column } : null;
+    return row !== undefined && column >= 0 ? { row, column } : null;
   }
 
   return {
     size: () => ({ rows: ordered().length, columns: shownIds().length }),
     rowAt: (index) => ordered()[index],
-    rowIndexOf: (key) => ordered().findIndex((row) => row.key === key),
+    content,
+    rowIndexOf: (key) => places().get(key) ?? -1,
     columnAt: (index) => byId.get(shownIds()[index] ?? ''),
     columnIndexOf: (columnId) => shownIds().indexOf(columnId),
     cellOf: (target) => {
@@ -66,7 +72,22 @@ export function sheetView<Row extends SheetRow>(
   };
 }
 
+/** What `make` makes of the rows, made anew only when there are others. */
+function onceFor<Row, Made>(rows: () => readonly Row[], make: (rows: readonly Row[]) => Made): () => Made {
+  let made: { readonly of: readonly Row[]; readonly result: Made } | null = null;
+  return () => {
+    const now = rows();
+    if (made?.of !== now) made = { of: now, result: make(now) };
+    return made.result;
+  };
+}
+
 /** True inside a cell's editor, where keys and the clipboard belong to the text. */
 export function isInEditor(target: EventTarget | null): boolean {
   return target instanceof Element && target.closest('input, textarea, .choice-editor') !== null;
+}
+
+/** True on a column's header, whose keys are about the column. */
+export function isInHeader(target: EventTarget | null): boolean {
+  return target instanceof Element && target.closest('.ag-header-cell, .ag-header-group-cell') !== null;
 }

@@ -30,6 +30,11 @@ const SHAPES = {
   folder: svg`<path d="M3 5h5l1.5 2H17v9H3z"/>`,
   import: svg`<path d="M10 3.5v8M6.5 8l3.5 3.5L13.5 8M3.5 12.5v4h13v-4"/>`,
   export: svg`<path d="M10 11.5v-8M6.5 7 10 3.5 13.5 7M3.5 12.5v4h13v-4"/>`,
+  search: svg`<circle cx="8.7" cy="8.7" r="5.2"/><path d="m12.6 12.6 4.4 4.4"/>`,
+  filter: svg`<path d="M3 4.5h14l-5.5 6.2v5.3l-3-1.7v-3.6z"/>`,
+  sort: svg`<path d="M6.5 16V4.5M3.5 7.5l3-3 3 3M13.5 4v11.5M10.5 12.5l3 3 3-3"/>`,
+  columns: svg`<path d="M3 4h14v12H3zM7.7 4v12M12.3 4v12"/>`,
+  group: svg`<path d="M3 4.5h14M6.5 8.5h10.5M6.5 12h10.5M3 16h14"/>`,
   more: svg`<path d="M4.5 10h.01M10 10h.01M15.5 10h.01" stroke-width="2.4"/>`,
 } as const satisfies Record<string, SVGTemplateResult>;
 

@@ -476,9 +476,10 @@ describe('rows of the part list', () => {
   it('show their corner radii when there are any, and on demand', async () => {
     const { page, grid } = await open();
     expect(await grid.text(1, 'radiusFrontLeft')).toBe('40');
-    await page.getByRole('button', { name: 'Corners' }).click();
+    await page.getByRole('button', { name: 'Columns' }).click();
+    await page.getByRole('checkbox', { name: 'Corner radii' }).uncheck();
     expect(await grid.cell(1, 'radiusFrontLeft').count()).toBe(0);
-    await page.getByRole('button', { name: 'Corners' }).click();
+    await page.getByRole('checkbox', { name: 'Corner radii' }).check();
     expect(await grid.cell(1, 'radiusFrontLeft').count()).toBe(1);
   });
 

@@ -37,14 +37,32 @@ export function figureView(
 }
 
 export function nameView(row: PartSheetRow): CellView {
-  if (row.kind === 'totals') return { text: 'Total' };
+  if (row.kind === 'totals') return { text: row.totalsOf ?? 'Total' };
+  if (row.heading !== undefined)
+    return {
+      text: row.heading.name,
+      title: row.heading.name,
+      detail: row.heading.rows,
+      open: row.heading.open,
+    };
   if (row.kind === 'blank') return { text: 'Add a part', tone: 'prompt' };
   return typedView(row, 'name', rawText(row, 'name'));
 }
 
 export function quantityView(row: PartSheetRow): CellView {
   if (row.totals !== null) return figureView('totals/pieces', row.totals.pieces, row, formatCount);
+  if (row.heading !== undefined) return groupView(row, 'pieces', formatCount);
   return typedView(row, 'quantity', rawText(row, 'quantity'));
+}
+
+/** A figure of a group in its heading. */
+export function groupView(
+  { heading, ...row }: PartSheetRow,
+  field: 'pieces' | 'bandedM' | 'finishM2',
+  format: (value: number, row: PartSheetRow) => string,
+): CellView {
+  if (heading?.sums == null) return { text: '' };
+  return figureView(`${heading.at}/${field}`, heading.sums[field], row, format);
 }
 
 export function productView(row: PartSheetRow, id: string): CellView {

@@ -1,8 +1,7 @@
 import type { PartPlanView } from '../../../server/http/contract.ts';
-import type { PlanTotals } from '../../../server/planning/plan-output.ts';
 import type { CellView, Choice, SheetColumn } from '../../grid/grid-column.ts';
 import { cellLength } from './cell-length.ts';
-import { figureView, rawText, typedView } from './part-cell-views.ts';
+import { figureView, groupView, rawText, typedView } from './part-cell-views.ts';
 import type { PartField, PartSheetRow } from './part-sheet-row.ts';
 import { partTyping } from './part-typing.ts';
 
@@ -24,6 +23,7 @@ export function text(
     kind: 'typed',
     raw: (row) => rawText(row, field),
     view: (row) => typedView(row, field, rawText(row, field)),
+    order: (row) => orNull(rawText(row, field)),
   };
 }
 
@@ -35,10 +35,13 @@ export function length(
   width: number,
   mm: (plan: PartPlanView) => number | null,
 ): PartColumn {
-  const shown = (row: PartSheetRow): string | null => {
+  const lengthMm = (row: PartSheetRow): number | null => {
     // An empty or unreadable radius counts as square in the plan, but is not a zero that was typed.
     const understood = rawText(row, field) !== '' && row.problems.get(field)?.severity !== 'error';
-    const value = row.plan === null || !understood ? null : mm(row.plan);
+    return row.plan === null || !understood ? null : mm(row.plan);
+  };
+  const shown = (row: PartSheetRow): string | null => {
+    const value = lengthMm(row);
     return value === null ? null : cellLength(value, row.book.settings);
   };
   const asTyped = (row: PartSheetRow): string => {
@@ -50,6 +53,7 @@ export function length(
   return {
     ...text(field, header, describe, width),
     numeric: true,
+    order: lengthMm,
     typing: partTyping(field === 'length' || field === 'width' ? field : 'radius'),
     editText: asTyped,
     copyText: asTyped,
@@ -69,12 +73,13 @@ export function choice(
   width: number,
   choices: () => readonly Choice[],
   view: (row: PartSheetRow, value: string) => CellView,
-  extra: Pick<PartColumn, 'group' | 'cleared' | 'fit'>,
+  extra: Pick<PartColumn, 'group' | 'cleared' | 'fit' | 'filters'>,
 ): PartColumn {
   return {
     ...text(field, header, describe, width),
     ...extra,
     choices,
+    order: (row) => orNull(view(row, rawText(row, field)).text),
     view: (row) => typedView(row, field, '', view(row, rawText(row, field))),
   };
 }
@@ -85,7 +90,7 @@ export function computed(
   describe: string,
   width: number,
   format: (value: number, row: PartSheetRow) => string,
-  total?: keyof PlanTotals,
+  total?: 'bandedM' | 'finishM2',
 ): PartColumn {
   return {
     id: field,
@@ -95,8 +100,11 @@ export function computed(
     width,
     numeric: true,
     kind: 'computed',
+    order: (row) => row.plan?.[field] ?? null,
     raw: (row) => (row.plan?.[field] == null ? '' : format(row.plan[field], row)),
     view: (row) => {
+      if (row.heading !== undefined)
+        return total === undefined ? { text: '' } : groupView(row, total, format);
       if (row.totals !== null)
         return total === undefined
           ? { text: '' }
@@ -106,4 +114,8 @@ export function computed(
         : figureView(`parts/${row.plan.id}/${field}`, row.plan[field], row, format);
     },
   };
+}
+
+function orNull(value: string): string | null {
+  return value === '' ? null : value;
 }

@@ -40,6 +40,7 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
     choice(field, header, describe, 116, () => book().recipeChoices, recipeView, {
       group: 'Finish',
       fit: { min: 96, max: 170 },
+      filters: true,
     });
   return [
     {
@@ -51,7 +52,7 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
       pinned: true,
       numeric: true,
       kind: 'ordinal',
-      view: (row) => ({ text: row.kind === 'totals' || row.kind === 'blank' ? '' : String(row.number) }),
+      view: (row) => ({ text: row.kind === 'part' || row.kind === 'coming' ? String(row.number) : '' }),
       raw: () => '',
     },
     {
@@ -61,17 +62,23 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
       pinned: true,
       view: nameView,
     },
-    { ...text('section', 'Section', 'section, a grouping of your own', 100), fit: { min: 80, max: 140 } },
+    {
+      ...text('section', 'Section', 'section, a grouping of your own', 100),
+      fit: { min: 80, max: 140 },
+      filters: true,
+    },
     {
       ...text('quantity', 'Qty', 'quantity', 54),
       numeric: true,
       typing: partTyping('quantity'),
       view: quantityView,
+      order: (row) => row.plan?.quantity ?? null,
     },
     length('length', withUnit('Length'), 'finished length, along the grain', 96, (plan) => plan.lengthMm),
     length('width', withUnit('Width'), 'finished width', 92, (plan) => plan.widthMm),
     choice('materialId', 'Material', 'material', 112, () => book().materialChoices, productView, {
       fit: { min: 92, max: 150 },
+      filters: true,
     }),
     choice('grain', 'Grain', 'grain direction', 70, () => GRAIN_CHOICES, plainView, { cleared: 'along' }),
     edge('edgeFront', 'Front'),

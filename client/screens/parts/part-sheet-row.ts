@@ -1,6 +1,6 @@
 import type { PartPlanView, PartRow, ProjectState } from '../../../server/http/contract.ts';
 import type { Values } from '../../../server/planning/figure.ts';
-import type { PlanTotals } from '../../../server/planning/plan-output.ts';
+import type { GroupPlan, PlanTotals } from '../../../server/planning/plan-output.ts';
 import type { Problem, Severity } from '../../../server/planning/problem.ts';
 import type { SheetRow } from '../../grid/grid-column.ts';
 import type { PartBook } from './part-book.ts';
@@ -11,13 +11,28 @@ export type PartField = Exclude<keyof PartRow, 'id' | 'position'>;
 /** The problem that matters most first. */
 const RANK: Record<Severity, number> = { error: 0, warning: 1, note: 2 };
 
-/** One line of the part list: a part, a part still on its way to the server, the blank last line, or the totals. */
+/** What stands over a group of parts. */
+export interface GroupHeading {
+  readonly name: string;
+  /** How many rows: `9`, or `3 of 9` while some are hidden. */
+  readonly rows: string;
+  readonly open: boolean;
+  /** Path of the group's figures. */
+  readonly at: string;
+  /** Null while the server has not summed the group, and while only some of it is shown. */
+  readonly sums: Values<GroupPlan> | null;
+}
+
+/** One line of the part list: a part, one still on its way to the server, the blank last line, a group's heading, or the totals. */
 export interface PartSheetRow extends SheetRow {
-  readonly kind: 'part' | 'coming' | 'blank' | 'totals';
+  readonly kind: 'part' | 'coming' | 'blank' | 'heading' | 'totals';
   readonly number: number;
   readonly part: PartRow | null;
   readonly plan: PartPlanView | null;
   readonly totals: Values<PlanTotals> | null;
+  /** What the totals are of, in words. */
+  readonly totalsOf?: string;
+  readonly heading?: GroupHeading;
   /** Worst problem per field; problems of the row as a whole stand at the name. */
   readonly problems: ReadonlyMap<string, Problem>;
   /** Typed and sent, not answered yet: field -> text. */
@@ -83,8 +98,14 @@ export function blankLine(key: string, number: number, book: PartBook): PartShee
   return { ...comingLine(key, number, NOTHING_WAITING, book), kind: 'blank', isBlank: true };
 }
 
-export function totalsLine(project: ProjectState, book: PartBook): PartSheetRow {
-  return { ...comingLine('totals', 0, NOTHING_WAITING, book), kind: 'totals', totals: project.plan.totals };
+/** `of`: what the totals are of, in words. */
+export function totalsLine(project: ProjectState, book: PartBook, of: string): PartSheetRow {
+  const line = comingLine('totals', 0, NOTHING_WAITING, book);
+  return { ...line, kind: 'totals', totals: project.plan.totals, totalsOf: of };
+}
+
+export function headingLine(key: string, heading: GroupHeading, book: PartBook): PartSheetRow {
+  return { ...comingLine(key, 0, NOTHING_WAITING, book), kind: 'heading', isHeading: true, heading };
 }
 
 function problemsByPart(problems: readonly Problem[]): ReadonlyMap<string, ReadonlyMap<string, Problem>> {

@@ -5,6 +5,11 @@ import { renderPartPanel } from '../../panels/part-panel.ts';
 import { icon } from '../../shell/icons.ts';
 import type { AppState } from '../../state/store.ts';
 import { createPartsSheet, type PartsSheet } from './parts-sheet.ts';
+import { openColumnsPanel } from './tools/columns-panel.ts';
+import { openGroupPanel } from './tools/group-panel.ts';
+import { listenForFind, renderSearchBox } from './tools/search-box.ts';
+import { renderViewBar } from './tools/view-bar.ts';
+import { withGroups } from './view/list-view.ts';
 import { viewState } from './view-state.ts';
 
 let sheet: PartsSheet | null = null;
@@ -12,15 +17,17 @@ let sheet: PartsSheet | null = null;
 /** The part list: what is typed, with the figures that come of it beside it. */
 export function renderPartsScreen(state: AppState): TemplateResult {
   if (state.project === null || state.catalogue === null) return html``;
-  sheet ??= createPartsSheet(state.project, state.catalogue);
+  if (sheet === null) {
+    sheet = createPartsSheet(state.project, state.catalogue);
+    listenForFind();
+  }
   const { host } = sheet;
-  sheet.showCorners(viewState.cornersShown(state));
   const panel = viewState.panelOpen() ? renderPartPanel(state) : nothing;
   return html`
     <section class="parts-screen" aria-labelledby="parts-title">
       <div class="parts-work">
         ${toolbar(sheet, state)}
-        ${state.project.rows.parts.length === 0 ? emptyHint() : nothing}
+        ${renderViewBar(sheet)} ${state.project.rows.parts.length === 0 ? emptyHint() : nothing}
         <div class="parts-grid" ${ref((slot) => slot !== undefined && settle(slot, host))}></div>
       </div>
       ${panel === nothing ? nothing : html`<aside class="parts-panel" aria-label="Selected part">${panel}</aside>`}
@@ -60,7 +67,6 @@ function toolbar(parts: PartsSheet, state: AppState): TemplateResult {
       ${icon(symbol)}
     </button>
   `;
-  const corners = viewState.cornersShown(state);
   return html`
     <div class="toolbar parts-toolbar" role="toolbar" aria-label="Rows">
       <h1 id="parts-title">Parts</h1>
@@ -72,16 +78,28 @@ function toolbar(parts: PartsSheet, state: AppState): TemplateResult {
         ${row('delete', 'bin', 'Delete part', 'Ctrl+Delete')}
       </span>
       <span class="spacer"></span>
+      ${renderSearchBox(parts.list, parts.takeFocus)}
+      <span class="tools view-tools">
+        <button
+          class="button plain view-tool"
+          aria-haspopup="dialog"
+          aria-pressed=${parts.list.view().groupBy !== null}
+          title="Group the list by section or material"
+          @click=${(event: Event) => groups(event.currentTarget as HTMLElement, parts)}
+        >
+          ${icon('group')}<span class="words">Groups</span>
+        </button>
+        <button
+          class="button plain view-tool"
+          aria-haspopup="dialog"
+          title="Choose and order the columns"
+          @click=${(event: Event) => openColumnsPanel(event.currentTarget as HTMLElement, parts.columns)}
+        >
+          ${icon('columns')}<span class="words">Columns</span>
+        </button>
+      </span>
       <button
-        class="button plain"
-        aria-pressed=${corners}
-        title="Show or hide the columns for corner radii"
-        @click=${() => viewState.setCorners(!corners)}
-      >
-        ${icon('corner')}<span class="words">Corners</span>
-      </button>
-      <button
-        class="button plain"
+        class="button plain view-tool drawing-tool"
         aria-pressed=${viewState.panelOpen()}
         title="Show or hide the drawing of the selected part"
         @click=${() => viewState.setPanel(!viewState.panelOpen())}
@@ -90,4 +108,12 @@ function toolbar(parts: PartsSheet, state: AppState): TemplateResult {
       </button>
     </div>
   `;
+}
+
+function groups(button: HTMLElement, { list }: PartsSheet): void {
+  openGroupPanel(button, {
+    groupBy: () => list.view().groupBy,
+    setGroupBy: (by) => list.change((view) => withGroups(view, by)),
+    openAll: list.openAllGroups,
+  });
 }

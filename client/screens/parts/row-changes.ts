@@ -30,18 +30,17 @@ export function deleteParts(block: readonly PartRow[]): Change[] {
 }
 
 /**
- * Moves a block of neighbouring rows one place up or down, which is one move: the row it passes goes to the block's
- * other side. Empty when the block stands at that end already.
+ * Moves a block of rows past another row, which is one move: the passed row goes to the block's other side. Empty
+ * when there is nothing to pass.
  */
 export function moveParts(
   parts: readonly PartRow[],
   block: readonly PartRow[],
+  passed: PartRow | undefined,
   direction: 'up' | 'down',
 ): Change[] {
-  const first = parts.findIndex(({ id }) => id === block[0]?.id);
-  const last = first + block.length - 1;
-  const passed = direction === 'up' ? parts[first - 1] : parts[last + 1];
-  if (first < 0 || passed === undefined) return [];
-  const before = direction === 'up' ? parts[last + 1] : parts[first];
+  const last = block.at(-1);
+  if (passed === undefined || last === undefined) return [];
+  const before = direction === 'up' ? parts[parts.indexOf(last) + 1] : block[0];
   return [{ op: 'move', table: 'parts', id: passed.id, before: before?.id ?? null }];
 }

@@ -9,6 +9,14 @@ export interface CommandedSheet {
   draw(): void;
   goTo(key: string, columnId: string): void;
   follow(keys: readonly string[]): void;
+  /** Whether the rows are shown in another order than the list's. */
+  isSorted(): boolean;
+  /** The rows above and below a block, as shown; null where its group ends. */
+  around(firstKey: string, lastKey: string): { readonly above: string | null; readonly below: string | null };
+  /** Where to insert when no part is selected: below the part with this key, else at the end. */
+  readonly insertBelow: string | null;
+  /** Told of the keys of new rows before they are drawn. */
+  added(keys: readonly string[], copied: boolean): void;
 }
 
 /** Carries out a whole-row command on the parts with these keys: one request and one undo step each. */
@@ -19,7 +27,8 @@ export async function runRowCommand(
   sheet: CommandedSheet,
 ): Promise<void> {
   const parts = getState().project?.rows.parts ?? [];
-  const ids = new Set(selected.map(keys.idOf));
+  const from = selected.length === 0 && sheet.insertBelow !== null ? [sheet.insertBelow] : selected;
+  const ids = new Set((command === 'insert-below' ? from : selected).map(keys.idOf));
   const block = parts.filter(({ id }) => ids.has(id));
   const last = block.at(-1);
   const below = last === undefined ? null : (parts[parts.indexOf(last) + 1] ?? null);
@@ -44,6 +53,8 @@ export async function runRowCommand(
 
   async function insertAndGo(changes: readonly Change[], label: string): Promise<void> {
     const answer = await actions.change(changes, label);
+    const made = Object.values(answer?.inserted ?? {});
+    sheet.added(made.map(keys.keyOf), command === 'duplicate');
     sheet.draw();
     const [first] = changes;
     const id = first?.op === 'insert' ? answer?.inserted[first.tempId ?? ''] : undefined;
@@ -51,7 +62,23 @@ export async function runRowCommand(
   }
 
   async function move(direction: 'up' | 'down'): Promise<void> {
-    const changes = moveParts(parts, block, direction);
+    if (sheet.isSorted()) {
+      actions.say({
+        kind: 'info',
+        text: 'The list is shown sorted, so a part cannot be moved up or down.',
+        wayOut: 'Go back to list order first, or keep this order.',
+      });
+      return;
+    }
+    const { above, below: next } = sheet.around(selected[0] ?? '', selected.at(-1) ?? '');
+    const key = direction === 'up' ? above : next;
+    const id = key === null ? null : keys.idOf(key);
+    const changes = moveParts(
+      parts,
+      block,
+      parts.find((part) => part.id === id),
+      direction,
+    );
     if (changes.length === 0) return;
     if ((await actions.change(changes, `move ${words} ${direction}`)) === null) return;
     sheet.draw();

@@ -3,7 +3,7 @@ import { neighbourCell, nextTypedCell } from '../../../client/grid/next-cell.ts'
 
 const size = { rows: 3, columns: 4 };
 /** Column 0 is the row's number and column 2 is computed. */
-const typed = (column: number): boolean => column === 1 || column === 3;
+const typed = ({ column }: { column: number }): boolean => column === 1 || column === 3;
 
 describe('the next cell to type in', () => {
   it('is the next typed column, passing over computed ones', () => {

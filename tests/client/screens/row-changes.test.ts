@@ -32,6 +32,7 @@ const part = (id: string): PartRow => ({
   note: 'mind the knot',
 });
 const parts = ['1', '2', '3', '4', '5'].map(part);
+const one = (list: readonly PartRow[], id: string) => list.find((row) => row.id === id);
 const block = (...ids: string[]): PartRow[] => parts.filter(({ id }) => ids.includes(id));
 
 describe('whole-row commands', () => {
@@ -62,21 +63,31 @@ describe('whole-row commands', () => {
   });
 
   it('move a block by moving the row it passes to its other side', () => {
-    expect(moveParts(parts, block('2', '3'), 'up')).toEqual([
+    expect(moveParts(parts, block('2', '3'), one(parts, '1'), 'up')).toEqual([
       { op: 'move', table: 'parts', id: '1', before: '4' },
     ]);
-    expect(moveParts(parts, block('2', '3'), 'down')).toEqual([
+    expect(moveParts(parts, block('2', '3'), one(parts, '4'), 'down')).toEqual([
       { op: 'move', table: 'parts', id: '4', before: '2' },
     ]);
-    expect(moveParts(parts, block('4', '5'), 'up')).toEqual([
+    expect(moveParts(parts, block('4', '5'), one(parts, '3'), 'up')).toEqual([
       { op: 'move', table: 'parts', id: '3', before: null },
     ]);
   });
 
+  it('move a block past the row shown beside it, where others of the list are hidden in between', () => {
+    // Shown are 1, 3 and 5 only: 3 and 5 go above 1, which comes to stand behind 5.
+    expect(moveParts(parts, block('3', '5'), one(parts, '1'), 'up')).toEqual([
+      { op: 'move', table: 'parts', id: '1', before: null },
+    ]);
+    // 1 and 3 go below 5, which comes to stand in front of 1.
+    expect(moveParts(parts, block('1', '3'), one(parts, '5'), 'down')).toEqual([
+      { op: 'move', table: 'parts', id: '5', before: '1' },
+    ]);
+  });
+
   it('move nothing past the ends of the list', () => {
-    expect(moveParts(parts, block('1', '2'), 'up')).toEqual([]);
-    expect(moveParts(parts, block('5'), 'down')).toEqual([]);
-    expect(moveParts(parts, [], 'down')).toEqual([]);
+    expect(moveParts(parts, block('1', '2'), undefined, 'up')).toEqual([]);
+    expect(moveParts(parts, [], one(parts, '1'), 'down')).toEqual([]);
   });
 
   it('delete each row of the block', () => {

@@ -1,5 +1,3 @@
-import type { GridApi } from 'ag-grid-community';
-import { NARROW_WINDOW } from './fit-columns.ts';
 import type { CellView, SheetColumn, SheetRow } from './grid-column.ts';
 
 /** What a cell has beside its text, px: padding and border on both sides, and a little air. */
@@ -8,20 +6,18 @@ const SWATCH_PX = 16;
 /** Rows looked at; the rest of a very long list is taken to be like them. */
 const ROWS_LOOKED_AT = 300;
 
-/** Makes the columns that ask for it as wide as what the rows show in them. */
-export function fitToContent<Row extends SheetRow>(
-  api: GridApi<Row>,
+/** How wide the columns that ask for it have to be for what the rows show in them, px, by column id. */
+export function contentWidths<Row extends SheetRow>(
   columns: readonly SheetColumn<Row>[],
   rows: readonly Row[],
-): void {
+): ReadonlyMap<string, number> {
   const measure = textMeasure();
-  const narrow = window.matchMedia(NARROW_WINDOW).matches;
-  const looked = rows.slice(0, ROWS_LOOKED_AT);
-  api.setColumnWidths(
-    columns.flatMap(({ id, fit, narrow: there, view }) => {
-      if (fit === undefined || (narrow && there !== undefined)) return [];
+  const looked = rows.filter((row) => row.isHeading !== true).slice(0, ROWS_LOOKED_AT);
+  return new Map(
+    columns.flatMap(({ id, fit, view }) => {
+      if (fit === undefined) return [];
       const widest = Math.max(0, ...looked.map((row) => width(view(row), measure)));
-      return [{ key: id, newWidth: Math.ceil(Math.min(fit.max, Math.max(fit.min, widest))) }];
+      return [[id, Math.ceil(Math.min(fit.max, Math.max(fit.min, widest)))] as const];
     }),
   );
 }
