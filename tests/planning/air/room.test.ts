@@ -348,12 +348,15 @@ describe('airOutMinute', () => {
           const clear = airOutMinute(any, sources, level);
           const last = Math.max(...sources.map((source) => source.startMinute));
           if (clear === null) return;
+          // Where decay and air change are nearly equal, their difference leaves about 1e-8 of rounding in the
+          // closed form; seen up to 5e-9.
+          const noise = 1e-7;
           expect(clear).toBeGreaterThanOrEqual(last);
           for (const later of [0, 1, 10, 100, 1000])
-            expect(roomConcentration(any, sources, clear + later)).toBeLessThanOrEqual(level * (1 + 1e-9));
+            expect(roomConcentration(any, sources, clear + later)).toBeLessThanOrEqual(level * (1 + noise));
           if (clear > last + 1e-3)
             expect(roomConcentration(any, sources, clear - 1e-4 - 1e-8 * clear)).toBeGreaterThan(
-              level * (1 - 1e-9),
+              level * (1 - noise),
             );
         },
       ),
