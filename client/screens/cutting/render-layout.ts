@@ -1,75 +1,180 @@
-import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
-import type { PlanView } from '../../../server/http/contract.ts';
-import { type SheetPiece, sheetPieces } from '../../drawing/sheet-pieces.ts';
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
+import type { CutPlace, CuttingLayout } from '../../../server/http/contract.ts';
+import { saveChanges } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { actions } from '../../state/store.ts';
-import { type NumberedPart, partNumbers } from './part-numbers.ts';
+import { placeName, tick } from './cutting-list.ts';
+import { keepOffcut } from './keep-offcut.ts';
+import { drawLayout, type Layout, type LayoutView, layoutView, type Material } from './layout-view.ts';
+import { narrow } from './narrow.ts';
+import { type Offcut, offcutsOf } from './offcuts.ts';
+import type { NumberedPart } from './part-numbers.ts';
 
-type Material = PlanView['materials'][number];
-type Layout = Material['layouts'][number];
+/** Widths of the drawing, CSS pixels: beside its lists, and on a phone. */
+const WIDE = 700;
+const NARROW = 330;
+const BOARD_WIDE = 1060;
 
-/** Below this share of the stock, percent, a part's name would not fit; its number stands alone. */
-const NAMED_FROM = { width: 17, height: 11 };
-/** From here up there is room for its size as well. */
-const SIZED_FROM = { width: 24, height: 20 };
+/** Which of several equal sheets is looked at, by the layout's key. */
+const sheetShown = new Map<string, number>();
 
-/** One sheet or board with what is cut from it, to scale, and its parts by number. */
+/** One sheet or board: its drawing, the cuts in their order, its parts to tick off, and its offcuts. */
 export function renderLayout(book: ScreenBook, material: Material, layout: Layout): TemplateResult {
-  const { formats, settings, project } = book;
-  const pieces = sheetPieces(layout, settings.kerfMm);
-  const parts = partNumbers(pieces);
-  const names = new Map(
-    project.rows.parts.map(({ id, name }) => [id, name === '' ? 'part without a name' : name]),
-  );
-  const count = parts.reduce((sum, part) => sum + part.count, 0);
+  const view = layoutView(book, material, layout);
+  const { cuts } = view;
+  const sheet = Math.min(cuts === null ? 0 : (sheetShown.get(cuts.key) ?? 0), layout.count - 1);
+  const done = new Set(cuts?.done.map(placeName));
+  const isDone = (piece: number): boolean => done.has(placeName({ sheet, piece }));
+  const slim = narrow();
+  const upright = slim && material.kind === 'sheet';
+  const { formats } = book;
   const size = `${formats.length(layout.lengthMm)} × ${formats.length(layout.widthMm)}`;
-  return html`<li class="layout">
-    <p class="layout-name">
-      <b>${layout.count} ×</b> ${layout.label}
-      <span class="layout-size">${size}</span>
-    </p>
-    <svg
-      class="layout-drawing"
-      role="img"
-      aria-label="${material.name}, ${layout.label}: ${count} parts. ${parts.map((part) => `${part.count} ${names.get(part.partId)}`).join(', ')}."
-      style="aspect-ratio: ${material.kind === 'board' ? '24 / 1' : `${layout.lengthMm} / ${layout.widthMm}`}"
-    >
-      <rect class="stock" width="100%" height="100%" />
-      ${pieces.map((piece) => drawPiece(formats, piece, parts, names))}
-    </svg>
-    <ul class="layout-parts">
-      ${parts.map(
-        (part) => html`<li>
-          <span class="part-number">${part.number}</span>
-          <button type="button" class="link" @click=${() => showPart(part.partId)}>${names.get(part.partId) ?? part.partId}</button>
-          <span>${part.count} × ${formats.length(part.lengthMm)} × ${formats.length(part.widthMm)}</span>
-        </li>`,
-      )}
-    </ul>
+  return html`<li class="layout" data-layout=${layout.id}>
+    <div class="layout-picture">
+      <h3 class="layout-name">
+        <span><b>${layout.count} ×</b> ${layout.label}</span> <span class="layout-size">${size}</span>
+      </h3>
+      ${drawLayout(view, { width: slim ? NARROW : material.kind === 'board' ? BOARD_WIDE : WIDE, upright, done: isDone })}
+    </div>
+    <div class="layout-lists">
+      ${cuts === null ? nothing : ticked(view, cuts)}
+      ${cuts === null || layout.count === 1 ? nothing : chooseSheet(cuts, sheet)}
+      <ul class="layout-parts">
+        ${repeat(
+          view.parts,
+          ({ partId }) => partId,
+          (part) => partRow(view, part, sheet, isDone),
+        )}
+      </ul>
+      ${offcuts(view)}
+      ${
+        view.lines.length === 0
+          ? nothing
+          : html`<details class="cut-order" ?open=${!slim}>
+              <summary>Cut order: ${counted(cuts?.cuts.length ?? 0, 'cut')} a ${material.kind}</summary>
+              <ol>
+                ${view.lines.map(
+                  ({ numbers, words, frees }) => html`<li>
+                    <span class="cut-number">${numbers}</span>
+                    <span>${words}${frees === '' ? nothing : html`<span class="frees">${frees}</span>`}</span>
+                  </li>`,
+                )}
+              </ol>
+            </details>`
+      }
+    </div>
   </li>`;
 }
 
-function drawPiece(
-  formats: ScreenBook['formats'],
-  piece: SheetPiece,
-  parts: readonly NumberedPart[],
-  names: ReadonlyMap<string, string>,
-): SVGTemplateResult {
-  const { x, y, width, height } = piece;
-  const number = parts.find(({ partId }) => partId === piece.partId)?.number;
-  if (number === undefined)
-    return svg`<rect class="offcut" x="${x}%" y="${y}%" width="${width}%" height="${height}%" />`;
-  const named = width >= NAMED_FROM.width && height >= NAMED_FROM.height;
-  const sized = width >= SIZED_FROM.width && height >= SIZED_FROM.height;
-  const name = names.get(piece.partId ?? '') ?? '';
-  // A drawing of its own, so that a name too long for its part ends at the part's edge.
-  return svg`<svg x="${x}%" y="${y}%" width="${width}%" height="${height}%">
-    <title>${name}${piece.turned ? ', turned' : ''}</title>
-    <rect class="part" width="100%" height="100%" />
-    ${named ? svg`<text class="wide-label" x="50%" y="50%" dy=${sized ? '-0.5em' : 0}>${number} · ${name}</text>` : nothing}
-    ${sized ? svg`<text class="size-label" x="50%" y="50%" dy="0.85em">${formats.length(piece.lengthMm)} × ${formats.length(piece.widthMm)}</text>` : nothing}
-    <text class=${named ? 'narrow-label' : ''} x="50%" y="50%">${number}</text>
-  </svg>`;
+function ticked({ layout }: LayoutView, cuts: CuttingLayout): TemplateResult {
+  const all = cuts.parts.length * layout.count;
+  return html`<p class="layout-progress" aria-live="polite">${cuts.done.length} of ${all} cut</p>`;
+}
+
+/** Buttons for equal sheets, each with how far it is. */
+function chooseSheet(cuts: CuttingLayout, shown: number): TemplateResult {
+  return html`<div class="choose-sheet" role="group" aria-label="Which of the equal sheets">
+    ${Array.from({ length: cuts.sheets }, (_, sheet) => {
+      const done = cuts.done.filter((place) => place.sheet === sheet).length;
+      return html`<button
+        type="button"
+        class="button"
+        aria-pressed=${sheet === shown ? 'true' : 'false'}
+        @click=${() => {
+          sheetShown.set(cuts.key, sheet);
+          actions.redraw();
+        }}
+      >
+        ${sheet + 1} <small>${done} of ${cuts.parts.length}</small>
+      </button>`;
+    })}
+  </div>`;
+}
+
+function partRow(
+  view: LayoutView,
+  part: NumberedPart,
+  sheet: number,
+  isDone: (piece: number) => boolean,
+): TemplateResult {
+  const { book, cuts, nameOf, partIds, pieces } = view;
+  const { formats } = book;
+  const name = nameOf(part.partId);
+  const own = partIds.flatMap((id, piece) => (id === part.partId ? [piece] : []));
+  const turned = pieces.filter((piece) => piece.partId === part.partId && piece.turned).length;
+  return html`<li>
+    <span class="part-number">${part.number}</span>
+    <button type="button" class="link" @click=${() => showPart(part.partId)}>${name}</button>
+    <span class="part-size">
+      ${part.count} × ${formats.length(part.lengthMm)} × ${formats.length(part.widthMm)}${turned === 0 ? nothing : `, ${turned === part.count ? '' : `${turned} `}turned`}
+    </span>
+    ${
+      cuts === null
+        ? nothing
+        : html`<span class="ticks" role="group" aria-label="${name}: tick what is cut">
+            ${repeat(
+              own,
+              (piece) => placeName({ sheet, piece }),
+              (piece, index) =>
+                tickBox(cuts, { sheet, piece }, isDone(piece), `${name} ${index + 1} of ${own.length} cut`),
+            )}
+          </span>`
+    }
+  </li>`;
+}
+
+function tickBox(cuts: CuttingLayout, place: CutPlace, done: boolean, label: string): TemplateResult {
+  return html`<label class="tick">
+    <input
+      type="checkbox"
+      aria-label=${label}
+      data-piece="${place.sheet}/${place.piece}"
+      .checked=${done}
+      @change=${(event: Event) => void tick(cuts, [place], (event.currentTarget as HTMLInputElement).checked)}
+    />
+  </label>`;
+}
+
+function offcuts({ book, material, layout, pieces }: LayoutView): TemplateResult | typeof nothing {
+  const kept = offcutsOf(pieces, material.kind, layout.count);
+  if (kept.length === 0) return nothing;
+  const size = ({ lengthMm, widthMm }: Offcut): string =>
+    `${book.formats.length(lengthMm)} × ${book.formats.length(widthMm)}`;
+  return html`<div class="offcuts">
+    <h4>Offcuts</h4>
+    <ul>
+      ${kept.map(
+        (offcut) => html`<li>
+          <span>${offcut.count === 1 ? nothing : `${offcut.count} × `}${size(offcut)}</span>
+          <button
+            type="button"
+            class="button"
+            aria-label="Keep ${offcut.count === 1 ? 'offcut' : `${offcut.count} offcuts`} ${size(offcut)} of ${material.name}"
+            title="Puts it among what is on hand; this plan then counts on it"
+            @click=${() => void keep(book, material, offcut, size(offcut))}
+          >
+            Keep
+          </button>
+        </li>`,
+      )}
+    </ul>
+  </div>`;
+}
+
+async function keep(book: ScreenBook, material: Material, offcut: Offcut, size: string): Promise<void> {
+  const change = keepOffcut(material.id, material.kind, offcut, book.project.rows.onHand);
+  const refused = await saveChanges([change], `keep offcut ${size} of ${material.name}`);
+  if (refused === null)
+    actions.say({
+      kind: 'info',
+      text: `${offcut.count === 1 ? 'The offcut' : `${offcut.count} offcuts`} ${size} of ${material.name} ${offcut.count === 1 ? 'is' : 'are'} on hand now, and the plan counts on it.`,
+      wayOut: 'Undo takes it back; the list of what is on hand is under Buy.',
+    });
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }
 
 function showPart(id: string): void {

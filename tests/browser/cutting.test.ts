@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import type { CuttingAnswer } from '../../server/http/contract.ts';
+import { screens, textOf } from './open-screen.ts';
+
+/** The cutting screen at the saw: cut order, ticks, offcuts. */
+
+const { open, url } = screens();
+const PHONE = { width: 390, height: 844, phone: true } as const;
+
+async function listOf(id: string): Promise<CuttingAnswer> {
+  return (await (await fetch(`${url()}/api/projects/${id}/cutting`)).json()) as CuttingAnswer;
+}
+
+describe('the drawing of a layout', () => {
+  it.each([
+    ['wide', {}],
+    ['on a phone', PHONE],
+  ] as const)('keeps every text inside its piece, %s', async (_look, options) => {
+    const { page } = await open('cutting', options);
+    await page.waitForSelector('.cut-mark');
+    const outside = await page.$$eval('.layout-drawing', (drawings) =>
+      drawings.flatMap((drawing) => {
+        const pieces = [...drawing.querySelectorAll('.part, .offcut')].map((one) =>
+          one.getBoundingClientRect(),
+        );
+        return [...drawing.querySelectorAll('.label text')].flatMap((text) => {
+          const box = text.getBoundingClientRect();
+          const inside = pieces.some(
+            (piece) =>
+              box.left >= piece.left - 0.5 &&
+              box.right <= piece.right + 0.5 &&
+              (box.top + box.bottom) / 2 >= piece.top &&
+              (box.top + box.bottom) / 2 <= piece.bottom,
+          );
+          return inside ? [] : [text.textContent];
+        });
+      }),
+    );
+    expect(outside).toEqual([]);
+  });
+
+  it('numbers its cuts as the list beside it does', async () => {
+    const { page, id } = await open('cutting');
+    await page.waitForSelector('.cut-mark');
+    const { layouts } = await listOf(id);
+    const cuts = layouts[0]?.cuts ?? [];
+    const first = page.locator('.layout').first();
+    const marks = await first.locator('.cut-mark text').allTextContents();
+    expect(marks.every((mark) => cuts.some(({ number }) => String(number) === mark))).toBe(true);
+    expect(new Set(marks).size).toBe(marks.length);
+    expect(await textOf(first.locator('.cut-order summary'))).toContain(`${cuts.length} cuts`);
+    expect(await textOf(first.locator('.cut-order li').first())).toMatch(/^1\S* (Trim|Rip|Crosscut) /);
+  });
+});
+
+describe('ticking pieces as cut', () => {
+  it('shows the progress, survives a reload, and is no step of undo', async () => {
+    const { page, id, stored } = await open('cutting');
+    await page.waitForSelector('.tick input');
+    const before = await stored();
+    const first = page.locator('.layout').first();
+    const all = await first.locator('.tick input').count();
+    const answered = page.waitForResponse((answer) => answer.url().endsWith('/cutting/ticks'));
+    await first.locator('.tick input').first().focus();
+    await page.keyboard.press('Space');
+    await answered;
+    expect(await textOf(first.locator('.layout-progress'))).toBe(`1 of ${all} cut`);
+    expect(await first.locator('.piece.done').count()).toBe(1);
+    await page.reload();
+    await page.waitForSelector('.tick input:checked');
+    expect(await textOf(first.locator('.layout-progress'))).toBe(`1 of ${all} cut`);
+    const after = await stored();
+    expect([after.revision, after.canUndo]).toEqual([before.revision, before.canUndo]);
+    const untick = page.waitForResponse((answer) => answer.url().endsWith('/cutting/ticks'));
+    await first.locator('.tick input').first().uncheck();
+    await untick;
+    expect((await listOf(id)).layouts.every(({ done }) => done.length === 0)).toBe(true);
+  });
+});
+
+describe('keeping an offcut', () => {
+  it('puts it on hand in one step, the plan uses it, and undo takes it back', async () => {
+    const { page, stored } = await open('cutting');
+    const before = await stored();
+    const keep = page.getByRole('button', { name: /^Keep offcut/ }).first();
+    const name = (await keep.getAttribute('aria-label')) ?? '';
+    const answered = page.waitForResponse((answer) => answer.url().endsWith('/changes'));
+    await keep.click();
+    await answered;
+    const after = await stored();
+    expect(after.rows.onHand.length).toBe(before.rows.onHand.length + 1);
+    const row = after.rows.onHand.at(-1);
+    expect(row?.count).toBe(1);
+    const material = after.plan.materials.find(({ id }) => id === row?.productId);
+    expect(name.endsWith(` of ${material?.name}`)).toBe(true);
+    expect(material?.layouts.some(({ onHandId }) => onHandId === row?.id)).toBe(true);
+    expect(await textOf(page.locator('.notice'))).toContain('on hand now');
+    const undone = page.waitForResponse((answer) => answer.url().endsWith('/undo'));
+    await page.keyboard.press('Control+z');
+    await undone;
+    expect((await stored()).rows.onHand).toEqual(before.rows.onHand);
+  });
+});
