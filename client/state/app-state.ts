@@ -1,4 +1,9 @@
-import type { Change, ProjectState, ProjectSummary } from '../../server/http/contract.ts';
+import type {
+  Change,
+  CuttingSearchAnswer,
+  ProjectState,
+  ProjectSummary,
+} from '../../server/http/contract.ts';
 import type { Figure } from '../../server/planning/figure.ts';
 import type { ProblemPlace } from '../../server/planning/problem.ts';
 import type { Catalogue } from '../../server/planning/product.ts';
@@ -26,6 +31,8 @@ export interface AppState {
   readonly projects: readonly ProjectSummary[];
   readonly project: ProjectState | null;
   readonly catalogue: Catalogue | null;
+  /** How the searches for better cutting of the open project stand; null before the server has said. */
+  readonly cutting: CuttingSearchAnswer | null;
   readonly screen: ScreenName;
   readonly selectedPartId: string | null;
   /** The opened figure; `figure` is null while it loads. `trail`: paths walked through to get here, oldest first. */
@@ -48,6 +55,7 @@ let state: AppState = {
   projects: [],
   project: null,
   catalogue: null,
+  cutting: null,
   screen: 'parts',
   selectedPartId: null,
   working: null,

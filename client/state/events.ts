@@ -1,7 +1,12 @@
+import type { CuttingSearchAnswer } from '../../server/http/contract.ts';
+
 /** What the server tells a window about changes made elsewhere. */
 export interface ProjectEvents {
   readonly onRevision: (revision: number) => void;
   readonly onCatalogue: () => void;
+  readonly onCutting: (answer: CuttingSearchAnswer) => void;
+  /** A stream has begun, the first one or one after a break. */
+  readonly onBegin: () => void;
   /** The window is looked at again; what the stream said meanwhile, except for the revision, was missed. */
   readonly onReturn: () => void;
 }
@@ -34,12 +39,19 @@ export function listenToProject(projectId: string, events: ProjectEvents): () =>
   };
 }
 
-function open(projectId: string, { onRevision, onCatalogue }: ProjectEvents): EventSource {
+function open(
+  projectId: string,
+  { onRevision, onCatalogue, onCutting, onBegin }: ProjectEvents,
+): EventSource {
   const source = new EventSource(`/api/projects/${encodeURIComponent(projectId)}/events`);
   source.addEventListener('revision', (event) => {
     const { revision } = JSON.parse((event as MessageEvent<string>).data) as { revision?: unknown };
     if (typeof revision === 'number') onRevision(revision);
   });
   source.addEventListener('catalogue', onCatalogue);
+  source.addEventListener('cutting', (event) =>
+    onCutting(JSON.parse((event as MessageEvent<string>).data) as CuttingSearchAnswer),
+  );
+  source.addEventListener('open', onBegin);
   return source;
 }

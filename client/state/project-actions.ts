@@ -2,6 +2,7 @@ import type { ProjectState, ProjectSummary } from '../../server/http/contract.ts
 import type { Catalogue } from '../../server/planning/product.ts';
 import { ApiError, request } from './api.ts';
 import { getState, setState } from './app-state.ts';
+import { fetchCutting, hearCutting } from './cutting-actions.ts';
 import { listenToProject } from './events.ts';
 import { inTurn } from './in-turn.ts';
 import { writeRoute } from './route.ts';
@@ -87,7 +88,7 @@ function enter(project: ProjectState): void {
   setState({
     project,
     phase: 'ready',
-    ...(changed ? { selectedPartId: null, working: null, focus: null } : {}),
+    ...(changed ? { selectedPartId: null, working: null, focus: null, cutting: null } : {}),
   });
   localStorage.setItem(LAST_PROJECT_KEY, project.id);
   const hash = writeRoute({ projectId: project.id, screen: getState().screen });
@@ -99,7 +100,14 @@ function leave(): void {
   stopListening?.();
   stopListening = null;
   localStorage.removeItem(LAST_PROJECT_KEY);
-  setState({ project: null, selectedPartId: null, working: null, focus: null, problemsOpen: false });
+  setState({
+    project: null,
+    cutting: null,
+    selectedPartId: null,
+    working: null,
+    focus: null,
+    problemsOpen: false,
+  });
 }
 
 function listen(id: string): void {
@@ -112,6 +120,8 @@ function listen(id: string): void {
         if (project?.id === id && revision > project.revision) await fetchProject(id);
       }).catch(() => undefined),
     onReturn: () => void reloadCatalogue(),
+    onCutting: (answer) => hearCutting(id, answer),
+    onBegin: () => void fetchCutting(id).catch(() => undefined),
     onCatalogue: () => {
       void reloadCatalogue();
       void inTurn(() => fetchProject(id)).catch(() => undefined);

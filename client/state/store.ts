@@ -1,6 +1,7 @@
 /** The one store of the client: what is known, who wants to hear of changes, and everything a screen may ask for. */
 export { type AppState, getState, type Mode, type Notice, type ScreenName, subscribe } from './app-state.ts';
 
+import { searchCutting, stopCutting } from './cutting-actions.ts';
 import { applyAgain, change, redo, undo } from './edit-actions.ts';
 import {
   createProject,
@@ -32,6 +33,8 @@ export const actions = {
   applyAgain,
   undo,
   redo,
+  searchCutting,
+  stopCutting,
   show,
   selectPart,
   showProblems,

@@ -85,7 +85,8 @@ export function cuttingSearches(given: Given): CuttingSearches {
   events.watch((projectId) =>
     guarded(() => {
       if (running?.projectId === projectId && !isAsked(running)) thread.stop(running.id);
-      if (settings.searchMs <= 0) return;
+      // Without searches there is something to tell only where one has been asked for.
+      if (settings.searchMs <= 0 && answers.found(projectId).length === 0) return;
       clearTimeout(resting.get(projectId));
       const timer = setTimeout(() => {
         resting.delete(projectId);
@@ -119,7 +120,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
       const wanted = { projectId, materialId, longer: false };
       if (running?.projectId === projectId && running.materialId === materialId && isAsked(running)) continue;
       if (queue.some((one) => one.projectId === projectId && one.materialId === materialId)) continue;
-      if (needOf(wanted, entry) !== null) queue.push(wanted);
+      if (settings.searchMs > 0 && needOf(wanted, entry) !== null) queue.push(wanted);
     }
     next();
     announce(projectId);

@@ -2,13 +2,15 @@ import '../../fields/fields.css';
 import './cutting.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
-import type { PlanView } from '../../../server/http/contract.ts';
+import type { MaterialSearch, PlanView } from '../../../server/http/contract.ts';
 import { productProblems } from '../../fields/product-problems.ts';
 import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
 import { stat } from '../../fields/stat.ts';
 import { icon } from '../../shell/icons.ts';
 import { type AppState, actions } from '../../state/store.ts';
+import { renderAdvice } from './render-advice.ts';
 import { renderLayout } from './render-layout.ts';
+import { renderSearch } from './render-search.ts';
 
 type Material = PlanView['materials'][number];
 
@@ -32,7 +34,7 @@ export function renderCuttingScreen(state: AppState): TemplateResult {
     ${repeat(
       materials,
       ({ id }) => id,
-      (material) => renderMaterial(book, material),
+      (material) => renderMaterial(book, material, searchOf(state, material)),
     )}
   </section>`;
 }
@@ -45,7 +47,13 @@ function renderNone(): TemplateResult {
   </div>`;
 }
 
-function renderMaterial(book: ScreenBook, material: Material): TemplateResult {
+/** How the search of a material stands; null before the server has said so of the project as it is. */
+function searchOf({ cutting, project }: AppState, { id }: Material): MaterialSearch | null {
+  if (cutting === null || cutting.revision !== project?.revision) return null;
+  return cutting.materials.find((one) => one.id === id) ?? null;
+}
+
+function renderMaterial(book: ScreenBook, material: Material, search: MaterialSearch | null): TemplateResult {
   const { formats } = book;
   const at = `materials/${material.id}`;
   const board = material.kind === 'board';
@@ -62,6 +70,7 @@ function renderMaterial(book: ScreenBook, material: Material): TemplateResult {
         ${board ? stat('Net length', `${at}/netM`, formats.run(material.netM)) : stat('Net area', `${at}/netM2`, formats.area(material.netM2))}
         ${stat('Thickness', `${at}/thicknessMm`, formats.thickness(material.thicknessMm))}
       </dl>
+      ${search === null ? nothing : renderSearch(book.formats, search)} ${renderAdvice(search?.advice ?? [])}
       ${productProblems(book.problems, material.id)} ${misfits(book, material)}
       ${
         material.layouts.length === 0

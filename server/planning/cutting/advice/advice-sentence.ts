@@ -19,7 +19,7 @@ export interface AdviceWords {
  */
 export function adviceSentence({ change, before, after }: CuttingAdvice, words: AdviceWords): string {
   if (change.kind === 'size')
-    return `${words.packLabel(change.packId)} alone: ${counted(after, words)}${priced(after, words)}; the plan above takes ${before.stocks}${priced(before, words)}.`;
+    return `${words.packLabel(change.packId)} alone: ${counted(after, words)}${priced(after, words)}; this plan takes ${before.stocks}${priced(before, words)}.`;
   return `${changed(change, words)}: ${outcome(before, after, words)}.`;
 }
 

@@ -230,7 +230,7 @@ describe('a sentence of advice', () => {
       '“Part 1”, “Part 2” and “Part 3” with the grain either way',
     );
     expect(say({ kind: 'size', packId: 'a' }, { stocks: 1, costMinor: 30_000 })).toBe(
-      'size a alone: 1 sheet for €300.00; the plan above takes 4 for €240.00.',
+      'size a alone: 1 sheet for €300.00; this plan takes 4 for €240.00.',
     );
     expect(say({ kind: 'fewer', partId: '2' }, { stocks: 4, costMinor: 20_000 })).toContain(
       'the same 4 sheets, for €200.00',
