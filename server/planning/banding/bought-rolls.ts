@@ -5,7 +5,8 @@ import { MM_PER_M } from './constants.ts';
 /**
  * How many rolls are bought, how many metres is that, and how much of it is left over?
  *
- * `rolls`: in cutting order, mm; null when they cannot be planned. `priced`: whether prices chose them. `waiting`:
+ * `rolls`: in cutting order, mm; null when they cannot be planned. `priced`: whether prices chose them. `proven`:
+ * whether no choice is cheaper. `waiting`:
  * strips no roll holds. `unknown`: entries of the part list left out. Result: pieces and m, null where there is no plan. No source: sums.
  *
  * Example: 2 rolls of 50 ft cut into 20 strips of 33 in: 30.48 m bought, 13.716 m left over.
@@ -13,20 +14,24 @@ import { MM_PER_M } from './constants.ts';
 export function boughtRolls({
   rolls,
   priced,
+  proven,
   waiting,
   unknown,
   path,
 }: {
   readonly rolls: readonly RollPlan[] | null;
   readonly priced: boolean;
+  readonly proven: boolean;
   readonly waiting: readonly RollStrip[];
   readonly unknown: number;
   readonly path: string;
 }): Pick<BandingPlan, 'boughtM' | 'wastedM' | 'rollsToBuy'> {
   const notes = [
     priced
-      ? 'The cheapest mix found: each roll size alone, and mixes of two sizes, longest strips first. Not proven least.'
-      : 'No price in the project currency is known: the mix with the fewest metres found. Not proven least.',
+      ? proven
+        ? 'No choice of rolls costs less: this one meets its lower bound.'
+        : 'The cheapest mix found: each roll size alone, and mixes of two sizes, longest strips first. Not proven least.'
+      : `No price in the project currency is known: the mix with the fewest metres found. ${proven ? 'None takes fewer: it meets its lower bound.' : 'Not proven least.'}`,
     'Strips are never joined, so the tail of a roll that holds no further strip is left over.',
   ];
   if (waiting.length > 0)

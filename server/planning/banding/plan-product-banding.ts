@@ -64,9 +64,9 @@ export function planProductBanding(
       ? []
       : [{ partId: null, stripId: null, lengthMm: spareMm, count: spare }];
   const queue = stripQueue([...known, ...spares]);
-  const rolls = cutRolls(queue, stock, input.settings.units);
+  const cut = cutRolls(queue, stock, input.settings.units);
   const waiting = queue.waiting();
-  if (rolls === null) problems.push(tooManyRolls(product));
+  if (cut === null) problems.push(tooManyRolls(product));
   else if (waiting.length > 0 && stock.offers.length === 0) problems.push(rollLengthUnknown(product));
   else {
     const longestMm = Math.max(0, ...[...stock.offers, ...stock.onHand].map(({ lengthMm }) => lengthMm));
@@ -77,7 +77,7 @@ export function planProductBanding(
 
   // What is bought is not known without a usable number of spares, without any known strip, or without a roll to buy.
   const noRoll = waiting.length > 0 && stock.offers.length === 0;
-  const settled = spare === null || known.length === 0 || noRoll ? null : rolls;
+  const settled = spare === null || known.length === 0 || noRoll ? null : (cut?.rolls ?? null);
   return {
     banding: {
       id: product.id,
@@ -96,6 +96,7 @@ export function planProductBanding(
       ...boughtRolls({
         rolls: settled,
         priced: stock.priced,
+        proven: cut?.proven ?? false,
         waiting,
         unknown: rows.length - known.length,
         path,
