@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CuttingAnswer } from '../../server/http/contract.ts';
+import type { CutNode } from '../../server/planning/plan-output.ts';
 import { screens, textOf } from './open-screen.ts';
 
 /** The cutting screen at the saw: cut order, ticks, offcuts. */
@@ -101,3 +102,79 @@ describe('keeping an offcut', () => {
     expect((await stored()).rows.onHand).toEqual(before.rows.onHand);
   });
 });
+
+describe('paper', () => {
+  /** Pages of a PDF: its page objects, which Chromium does not compress. */
+  const pagesOf = (pdf: Buffer): number =>
+    pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+  /** Labels and layouts that were on paper while it was printed. */
+  interface Printed {
+    readonly layouts: number;
+    readonly labels: number;
+    readonly first: string;
+    readonly labelled: string;
+  }
+
+  it.each(['A4', 'Letter'] as const)('has one layout on a page of %s, then the labels', async (format) => {
+    const { page, stored } = await open('cutting', { mode: 'dark' });
+    await page.waitForSelector('.cut-mark');
+    await page.evaluate(() => {
+      addEventListener('beforeprint', () => {
+        const paper = document.querySelector('#cutting-paper');
+        (window as unknown as { printed: Printed }).printed = {
+          layouts: paper?.querySelectorAll('.sheet-page').length ?? 0,
+          labels: paper?.querySelectorAll('.paper-labels > li').length ?? 0,
+          labelled: paper?.querySelector('.paper-labels > li')?.textContent?.replaceAll(/\s+/g, ' ') ?? '',
+          first: paper?.querySelector('.sheet-page')?.textContent?.replaceAll(/\s+/g, ' ') ?? '',
+        };
+      });
+    });
+    const pdf = await page.pdf({ format });
+    const printed = await page.evaluate(() => (window as unknown as { printed: Printed }).printed);
+    const { plan, settings, rows } = await stored();
+    const layouts = plan.materials.flatMap((material) => material.layouts).length;
+    const laid = plan.materials.flatMap((material) =>
+      material.layouts.map(({ count, cut }) => count * parts(cut)),
+    );
+    expect(printed.layouts).toBe(layouts);
+    // Every piece that is laid has its label.
+    expect(printed.labels).toBe(laid.reduce((sum, count) => sum + count, 0));
+    const [part] = rows.parts;
+    const recipe = rows.recipes.find(({ id }) => id === part?.showRecipeId)?.name ?? 'no finish';
+    for (const words of [part?.name, part?.section, plan.parts[0]?.quantity, 'front', recipe])
+      expect(printed.labelled).toContain(String(words));
+    expect(printed.first).toContain(settings.name);
+    expect(printed.first).toContain(String(new Date().getFullYear()));
+    expect(printed.first).toMatch(/Cut order 1/);
+    expect(pagesOf(pdf)).toBeGreaterThan(layouts);
+    // The screen is as it was, and the paper gone.
+    expect(await page.locator('#cutting-paper').count()).toBe(0);
+    expect(await page.locator('.layout').first().isVisible()).toBe(true);
+  });
+
+  it('is the sheets alone, a page each, when asked for them', async () => {
+    const { page, stored } = await open('cutting');
+    await page.waitForSelector('.cut-mark');
+    const layouts = (await stored()).plan.materials.flatMap((material) => material.layouts).length;
+    const printed = page.getByRole('button', { name: 'Print sheets' });
+    await page.evaluate(() => {
+      // The dialog itself cannot be driven; what it is given can.
+      window.print = () => undefined;
+    });
+    await printed.click();
+    for (const format of ['A4', 'Letter'] as const) {
+      await printed.click();
+      expect(pagesOf(await page.pdf({ format })), format).toBe(layouts);
+    }
+    const labels = page.getByRole('button', { name: 'Print labels' });
+    await labels.click();
+    const pieces = await page.pdf({ format: 'A4' });
+    expect(pagesOf(pieces)).toBeGreaterThan(0);
+    expect(pagesOf(pieces)).toBeLessThan(layouts);
+  });
+});
+
+function parts(cut: CutNode): number {
+  if (cut.type === 'split') return cut.children.reduce((sum, child) => sum + parts(child), 0);
+  return cut.type === 'part' ? 1 : 0;
+}

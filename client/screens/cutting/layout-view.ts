@@ -19,6 +19,8 @@ export interface LayoutView {
   /** Part ids in the order of the tree; a tick names a piece by its place here. */
   readonly partIds: readonly string[];
   readonly nameOf: (partId: string) => string;
+  /** The name, with the section where another part of the layout is called the same. */
+  readonly fullNameOf: (partId: string) => string;
   /** Null until the server has said them. */
   readonly cuts: CuttingLayout | null;
   readonly lines: readonly CutLine[];
@@ -31,17 +33,26 @@ export function layoutView(book: ScreenBook, material: Material, layout: Layout)
     book.project.rows.parts.map(({ id, name }) => [id, name === '' ? 'part without a name' : name]),
   );
   const nameOf = (partId: string): string => names.get(partId) ?? partId;
+  const parts = partNumbers(pieces);
+  const sections = new Map(book.project.rows.parts.map(({ id, section }) => [id, section]));
+  const fullNameOf = (partId: string): string => {
+    const name = nameOf(partId);
+    const section = sections.get(partId) ?? '';
+    const alone = parts.every((part) => part.partId === partId || nameOf(part.partId) !== name);
+    return alone || section === '' ? name : `${name}, ${section}`;
+  };
   const cuts = cutsOfLayout(cuttingListOf(book.project), material.id, layout.id, partIds);
   return {
     book,
     material,
     layout,
     pieces,
-    parts: partNumbers(pieces),
+    parts,
     partIds,
     nameOf,
+    fullNameOf,
     cuts,
-    lines: cutLines(cuts?.cuts ?? [], book.formats, nameOf),
+    lines: cutLines(cuts?.cuts ?? [], book.formats, fullNameOf),
   };
 }
 

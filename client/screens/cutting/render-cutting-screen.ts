@@ -8,6 +8,7 @@ import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
 import { stat } from '../../fields/stat.ts';
 import { icon } from '../../shell/icons.ts';
 import { type AppState, actions } from '../../state/store.ts';
+import { layoutsHead } from './layouts-head.ts';
 import { renderAdvice } from './render-advice.ts';
 import { renderLayout } from './render-layout.ts';
 import { renderSearch } from './render-search.ts';
@@ -30,7 +31,7 @@ export function renderCuttingScreen(state: AppState): TemplateResult {
         </p>
       </div>
     </div>
-    ${materials.length === 0 ? renderNone() : nothing}
+    ${materials.length === 0 ? renderNone() : layoutsHead(book)}
     ${repeat(
       materials,
       ({ id }) => id,

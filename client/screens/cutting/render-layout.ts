@@ -98,9 +98,9 @@ function partRow(
   sheet: number,
   isDone: (piece: number) => boolean,
 ): TemplateResult {
-  const { book, cuts, nameOf, partIds, pieces } = view;
+  const { book, cuts, fullNameOf, partIds, pieces } = view;
   const { formats } = book;
-  const name = nameOf(part.partId);
+  const name = fullNameOf(part.partId);
   const own = partIds.flatMap((id, piece) => (id === part.partId ? [piece] : []));
   const turned = pieces.filter((piece) => piece.partId === part.partId && piece.turned).length;
   return html`<li>
