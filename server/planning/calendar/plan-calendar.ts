@@ -2,6 +2,8 @@ import type { Problem } from '../problem.ts';
 import { calendarBlocks } from './calendar-blocks.ts';
 import type { CalendarInput } from './calendar-input.ts';
 import type { CalendarPlan } from './calendar-plan.ts';
+import { calendarTasks } from './calendar-tasks.ts';
+import { MOST_TASKS } from './constants.ts';
 import { describeSchedule } from './describe-schedule.ts';
 import { factProblems } from './fact-problems.ts';
 import { requireCalendarInput } from './require-calendar-input.ts';
@@ -20,6 +22,8 @@ import { solveCalendar } from './solve-calendar.ts';
  */
 export function planCalendar(input: CalendarInput): CalendarPlan {
   requireCalendarInput(input);
+  const tooLarge = tooManyTasks(input);
+  if (tooLarge !== null) return tooLarge;
   const solved = solveCalendar(input);
   const { batches, job, schedule, bound } = solved;
   const problems: Problem[] = [...solved.problems, ...factProblems(input, batches)];
@@ -70,5 +74,30 @@ export function planCalendar(input: CalendarInput): CalendarPlan {
     gap: (ready - boundMinute) / Math.max(1, boundMinute - input.startMinute),
     visits: solved.visits,
     visitsProven: solved.visitsProven,
+  };
+}
+
+/** The answer for a job beyond what can be planned while someone waits; null for any other. */
+function tooManyTasks(input: CalendarInput): CalendarPlan | null {
+  const { batches, problems } = calendarTasks(input);
+  const count = batches.reduce((sum, { tasks }) => sum + tasks.length, 0);
+  if (count <= MOST_TASKS) return null;
+  const message = `The calendar would have ${count} tasks in ${batches.length} batches; it plans up to ${MOST_TASKS}.`;
+  const wayOut = 'Allow larger batches, make more room to dry, or plan fewer parts at a time.';
+  const at = { table: 'settings', id: null, field: 'calendar' } as const;
+  return {
+    state: 'not-found',
+    tasks: [],
+    batches: [],
+    readyToHandleMinute: null,
+    readyToAssembleMinute: null,
+    curedMinute: null,
+    boundMinute: null,
+    gap: null,
+    proven: false,
+    visits: 0,
+    visitsProven: false,
+    blocks: [{ kind: 'rack', taskId: null, message, waysOut: [] }],
+    problems: [...problems, { code: 'calendar-does-not-fit', severity: 'error', at, message, wayOut }],
   };
 }

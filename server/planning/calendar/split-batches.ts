@@ -1,5 +1,8 @@
 import { AREA_DUST_M2 } from './constants.ts';
 
+/** Above so many piece-batch comparisons pieces are no longer shared out evenly. */
+const MOST_COMPARISONS = 20_000_000;
+
 /** One kind of load that a batch can take only so much of, e.g. rack area. `each` is per piece, in the caller's unit. */
 export interface BatchLoad {
   readonly limit: number;
@@ -35,6 +38,8 @@ export function splitBatches(counts: readonly number[], loads: readonly BatchLoa
     if (limit < Number.POSITIVE_INFINITY)
       batches = Math.max(batches, Math.ceil((total - AREA_DUST_M2) / limit));
   }
+  const pieces = kinds.reduce((sum, kind) => sum + (counts[kind] ?? 0), 0);
+  if (batches * pieces > MOST_COMPARISONS) return [...fillInTurn(), ...alone];
   for (; ; batches++) {
     const shared = shareOut(batches);
     if (shared !== null) return [...shared.filter((batch) => batch.some((count) => count > 0)), ...alone];
@@ -45,6 +50,24 @@ export function splitBatches(counts: readonly number[], loads: readonly BatchLoa
     return (
       Math.max(...loads.map(({ limit, each }) => (each[kind] ?? 0) / limit), 0) || (loads[0]?.each[kind] ?? 0)
     );
+  }
+
+  /** For more pieces than a calendar can hold anyway: one batch filled after the other. */
+  function fillInTurn(): number[][] {
+    const filled: number[][] = [];
+    let room: number[] = [];
+    for (const kind of kinds)
+      for (let piece = 0; piece < (counts[kind] ?? 0); piece++) {
+        const each = loads.map((load) => load.each[kind] ?? 0);
+        if (filled.length === 0 || room.some((left, load) => left + AREA_DUST_M2 < (each[load] ?? 0))) {
+          filled.push(counts.map(() => 0));
+          room = loads.map(({ limit }) => limit);
+        }
+        const batch = filled.at(-1) as number[];
+        batch[kind] = (batch[kind] ?? 0) + 1;
+        room = room.map((left, load) => left - (each[load] ?? 0));
+      }
+    return filled;
   }
 
   function shareOut(number: number): number[][] | null {

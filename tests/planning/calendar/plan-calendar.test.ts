@@ -141,6 +141,19 @@ describe('planCalendar, when nothing fits', () => {
     expect(block.ways).not.toContain('more-hands');
   });
 
+  it('refuses more tasks than it can plan, at once', () => {
+    // 100,000 panels of 0.3 m2 on a rack of 0.5 m2: one a batch, two coats each.
+    const plan = planCalendar(
+      shopInput({
+        rackM2: 0.5,
+        recipes: [recipeOf([stepOf({ coats: 2 })])],
+        pieces: [pieceOf({ count: 100_000 })],
+      }),
+    );
+    expect([plan.state, plan.proven]).toEqual(['not-found', false]);
+    expect(plan.problems[0]?.message).toContain('200000 tasks in 100000 batches');
+  });
+
   it('names missing working hours', () => {
     expect(blocksOf({ hours: everyDay() }).kind).toBe('working-window');
   });

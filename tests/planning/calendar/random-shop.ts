@@ -123,6 +123,6 @@ export function randomShop(random: () => number, small: boolean): CalendarInput 
     recipes,
     pieces,
     seed: whole(1, 1000),
-    iterations: small ? 300 : 25,
+    iterations: small ? 300 : 10,
   });
 }

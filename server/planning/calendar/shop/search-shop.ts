@@ -11,6 +11,8 @@ import { visitsOf } from './visits-of.ts';
 const HISTORY = 30;
 /** How far chains start one behind the other in starting orders, as shares of one chain's hands-on time. */
 const STAGGERS = [1 / 4, 1 / 2, 1, 2, 4];
+/** Least reach of a move where keys are minutes: a working day. */
+const LEAST_SPAN_MIN = 600;
 /** Weight of the mean ready time beside the last, so that progress on chains that are not the last shows. */
 const MEAN_WEIGHT = 1 / 50;
 
@@ -55,11 +57,13 @@ export function searchShop(
   // Starting orders: longest way to go first, step by step, batch by batch, as each chain would alone.
   let current: SerialChoices | null = null;
   let currentCost = Number.POSITIVE_INFINITY;
-  for (const keyOf of startingKeys()) {
+  for (const { keyOf, byTime } of startingKeys()) {
     const choices = {
       keys: Float64Array.from({ length: count }, (_, index) => keyOf(index)),
       wanted: noWishes(),
+      byTime,
     };
+    if (current !== null && built >= iterations) break;
     const cost = build(choices);
     if (cost < currentCost || current === null) {
       current = choices;
@@ -99,7 +103,7 @@ export function searchShop(
     return ready + (MEAN_WEIGHT * sum) / Math.max(1, job.chains.length);
   }
 
-  function startingKeys(): ((index: number) => number)[] {
+  function startingKeys(): { readonly keyOf: (index: number) => number; readonly byTime: boolean }[] {
     const { aloneStart, aloneReady } = bound;
     const work =
       job.tasks.reduce((sum, { times }) => sum + times.handsOnMin, 0) / Math.max(1, job.chains.length);
@@ -115,13 +119,20 @@ export function searchShop(
     ]);
     const chainOf = (index: number): number => job.tasks[index]?.chain ?? 0;
     const position = (index: number): number => index - (job.chains[chainOf(index)]?.first ?? 0);
-    return [
+    const timed = [0, 1 / 2, 1, -1 / 2].map(
+      (share) => (index: number) => share * work * (rank[chainOf(index)] as number),
+    );
+    const fixed: ((index: number) => number)[] = [
       (index) => (aloneStart[index] as number) - (aloneReady[chainOf(index)] as number),
       (index) => position(index) * job.chains.length + chainOf(index),
       (index) => index,
       (index) => aloneStart[index] as number,
       (index) => -position(index) * job.chains.length + chainOf(index),
       ...staggered,
+    ];
+    return [
+      ...fixed.map((keyOf) => ({ keyOf, byTime: false })),
+      ...timed.map((keyOf) => ({ keyOf, byTime: true })),
     ];
   }
 
@@ -130,15 +141,15 @@ export function searchShop(
   }
 
   /** Another order: a task, a chain, or the tail of a chain moves; now and then a coat wants another interval. */
-  function changed({ keys, wanted }: SerialChoices): SerialChoices {
-    const next = { keys: keys.slice(), wanted: wanted.slice() };
+  function changed({ keys, wanted, byTime }: SerialChoices): SerialChoices {
+    const next = { keys: keys.slice(), wanted: wanted.slice(), byTime };
     // Every other time, a task of the chain that is ready last.
     const late = job.chains[lateChain];
     const pick = (): number =>
       late !== undefined && random() < 1 / 2
         ? late.first + Math.floor(random() * (late.last - late.first + 1))
         : Math.floor(random() * count);
-    const span = Math.max(...keys) - Math.min(...keys) || 1;
+    const span = Math.max(Math.max(...keys) - Math.min(...keys), byTime ? LEAST_SPAN_MIN : 1);
     const way = random();
     if (closing.length > 0 && way < 1 / 4) {
       const at = closing[Math.floor(random() * closing.length)] as number;
@@ -152,7 +163,7 @@ export function searchShop(
       next.keys[left] = keys[right] as number;
       next.keys[right] = keys[left] as number;
     } else if (way < 3 / 5) {
-      next.keys[pick()] = (keys[pick()] as number) + (random() - 1 / 2) * (span / count);
+      next.keys[pick()] = (keys[pick()] as number) + (random() - 1 / 2) * (byTime ? span / 4 : span / count);
     } else if (way < 4 / 5) {
       const at = pick();
       const { last } = job.chains[job.tasks[at]?.chain ?? 0] ?? { last: at };
@@ -165,7 +176,8 @@ export function searchShop(
       const share = random();
       for (const { first, last } of job.chains)
         if (first + step <= last && random() < share)
-          next.keys[first + step] = (keys[at] as number) + (random() - 1 / 2) * (span / count);
+          next.keys[first + step] =
+            (keys[at] as number) + (random() - 1 / 2) * (byTime ? span / 4 : span / count);
     }
     return next;
   }

@@ -6,6 +6,8 @@ import { layFrom, timesIn } from './shop-moments.ts';
 export interface SerialChoices {
   /** Per task: lower goes first. */
   readonly keys: Float64Array;
+  /** True: keys are minutes added to when the task could start by its own chain, and the lowest sum goes first. */
+  readonly byTime: boolean;
   /** Per coat: the interval to start in, though it closes; -1 takes the first that comes. */
   readonly wanted: Int32Array;
 }
@@ -25,7 +27,7 @@ const MOST_TRIES = 40;
  * A coat whose next coat must follow before an interval closes is placed together with it; if that fails it moves on to
  * the first start from which the interval would stay open long enough. Valid range: any job. Departures: none.
  */
-export function serialShop(floor: ShopFloor, { keys, wanted }: SerialChoices): boolean {
+export function serialShop(floor: ShopFloor, { keys, wanted, byTime }: SerialChoices): boolean {
   const { tasks, chains } = floor.job;
   floor.clear();
   const next = chains.map(({ first, last }) => {
@@ -35,10 +37,14 @@ export function serialShop(floor: ShopFloor, { keys, wanted }: SerialChoices): b
   });
   for (;;) {
     let chosen = -1;
+    let lowest = Number.POSITIVE_INFINITY;
     for (const [chain, { last }] of chains.entries()) {
       const at = next[chain] as number;
-      if (at <= last && (chosen < 0 || (keys[at] as number) < (keys[next[chosen] as number] as number)))
-        chosen = chain;
+      if (at > last) continue;
+      const key = (keys[at] as number) + (byTime ? releasedAt(at, 0) : 0);
+      if (chosen >= 0 && key >= lowest) continue;
+      chosen = chain;
+      lowest = key;
     }
     if (chosen < 0) return true;
     if (!placeNext(next[chosen] as number)) return false;

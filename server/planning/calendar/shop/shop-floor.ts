@@ -1,4 +1,6 @@
+import { MINUTES_PER_DAY } from '../../climate/constants.ts';
 import { AREA_DUST_M2, MINUTE_DUST } from '../constants.ts';
+import { DayLists } from './day-lists.ts';
 import type { ShopJob, ShopTask } from './shop-job.ts';
 import { timesIn } from './shop-moments.ts';
 import { nextStart } from './start-ranges.ts';
@@ -23,6 +25,10 @@ export class ShopFloor {
   readonly job: ShopJob;
   closed: ReadonlySet<number> | null = null;
   readonly #rivals: number[] = [];
+  /** Visits by the days they touch, and coats by the days on which they are wet or on the rack. */
+  readonly #visits: DayLists;
+  readonly #coats: DayLists;
+  readonly #coatTo: Float64Array;
 
   constructor(job: ShopJob) {
     const count = job.tasks.length;
@@ -37,11 +43,17 @@ export class ShopFloor {
     this.wetFrom = new Float64Array(count);
     this.wetTo = new Float64Array(count);
     this.rackTo = new Float64Array(count);
+    this.#coatTo = new Float64Array(count);
+    const days = Math.ceil(job.endMinute / MINUTES_PER_DAY) + 1;
+    this.#visits = new DayLists(days);
+    this.#coats = new DayLists(days);
     this.clear();
   }
 
   clear(): void {
     this.placed.fill(0);
+    this.#visits.clear();
+    this.#coats.clear();
     for (const [index, task] of this.job.tasks.entries())
       if (task.doneFrom !== null) this.put(index, task.doneFrom, -1);
   }
@@ -56,12 +68,15 @@ export class ShopFloor {
     this.handsTo[index] = task.doneTo ?? start + times.handsOnMin;
     this.sandFrom[index] = start;
     this.sandTo[index] = times.sandToMin === 0 ? start : (task.doneTo ?? start + times.sandToMin);
+    this.#visits.add(index, start, this.handsTo[index] as number);
     if (!task.isCoat) return;
     const from = task.doneFrom ?? start + times.layFromMin;
     const to = task.doneTo ?? start + times.layToMin;
     this.wetFrom[index] = from;
     this.wetTo[index] = task.touch(to);
     this.rackTo[index] = task.handle(to);
+    this.#coatTo[index] = Math.max(this.wetTo[index] as number, this.rackTo[index] as number);
+    this.#coats.add(index, from, this.#coatTo[index] as number);
     const earlier = task.coatBefore;
     if (earlier >= 0 && (this.rackTo[earlier] as number) > from) this.rackTo[earlier] = from;
   }
@@ -69,6 +84,8 @@ export class ShopFloor {
   take(index: number): void {
     this.placed[index] = 0;
     const task = this.job.tasks[index] as ShopTask;
+    this.#visits.remove(index, this.start[index] as number, this.handsTo[index] as number);
+    if (task.isCoat) this.#coats.remove(index, this.wetFrom[index] as number, this.#coatTo[index] as number);
     const earlier = this.job.tasks[task.coatBefore];
     if (!task.isCoat || earlier === undefined) return;
     const at = task.coatBefore;
@@ -104,23 +121,35 @@ export class ShopFloor {
     }
   }
 
+  /** Visits, or coats, that may touch the time from `from` to `to`; each once. Overwritten by the next call. */
+  #near(lists: DayLists, begins: Float64Array, from: number, to: number): readonly number[] {
+    const near = this.#rivals;
+    near.length = 0;
+    const first = lists.day(from);
+    const last = lists.day(to);
+    for (let day = first; day <= last; day++)
+      for (const item of lists.of(day))
+        if (Math.max(lists.day(begins[item] as number), first) === day) near.push(item);
+    return near;
+  }
+
   /** `from` itself when hands are free throughout, else a minute from which they may be. */
   #handsFree(from: number, to: number): number {
     const { hands } = this.job;
-    const { placed, handsFrom, handsTo } = this;
+    const { handsFrom, handsTo } = this;
+    const near = this.#near(this.#visits, handsFrom, from, to);
     let later = from;
-    for (let other = 0; other < placed.length; other++) {
+    for (const other of near) {
       const moment = Math.max(handsFrom[other] as number, from);
-      if (placed[other] === 0 || moment >= to || (handsTo[other] as number) <= moment) continue;
+      if (moment >= to || (handsTo[other] as number) <= moment) continue;
       if (hands === 1) {
         later = Math.max(later, handsTo[other] as number);
         continue;
       }
       let busy = 0;
       let free = Number.POSITIVE_INFINITY;
-      for (let also = 0; also < placed.length; also++) {
-        if (placed[also] === 0 || (handsFrom[also] as number) > moment || (handsTo[also] as number) <= moment)
-          continue;
+      for (const also of near) {
+        if ((handsFrom[also] as number) > moment || (handsTo[also] as number) <= moment) continue;
         busy++;
         free = Math.min(free, handsTo[also] as number);
       }
@@ -131,33 +160,38 @@ export class ShopFloor {
 
   #dustFree(index: number, start: number, sandToMin: number, layFromMin: number, layToMin: number): number {
     const task = this.job.tasks[index] as ShopTask;
-    const { placed, sandFrom, sandTo, wetFrom, wetTo } = this;
-    const lays = start + layFromMin;
-    const dries = task.isCoat ? task.touch(start + layToMin) : lays;
+    const { handsFrom, sandFrom, sandTo, wetFrom, wetTo } = this;
     let later = start;
-    for (let other = 0; other < placed.length; other++) {
-      if (placed[other] === 0 || other === index) continue;
-      const wetsSand = (sandFrom[other] as number) < dries && lays < (sandTo[other] as number);
-      if (task.isCoat && wetsSand) later = Math.max(later, (sandTo[other] as number) - layFromMin);
+    if (task.isCoat) {
+      const lays = start + layFromMin;
+      const dries = task.touch(start + layToMin);
+      for (const other of this.#near(this.#visits, handsFrom, lays, dries)) {
+        const from = sandFrom[other] as number;
+        const to = sandTo[other] as number;
+        if (from < to && from < dries && lays < to) later = Math.max(later, to - layFromMin);
+      }
+    }
+    if (sandToMin === 0) return later;
+    for (const other of this.#near(this.#coats, wetFrom, start, start + sandToMin)) {
       const isWet =
         (wetFrom[other] as number) < start + sandToMin && start < (wetTo[other] as number) - MINUTE_DUST;
-      if (sandToMin > 0 && isWet) later = Math.max(later, wetTo[other] as number);
+      if (isWet) later = Math.max(later, wetTo[other] as number);
     }
     return later;
   }
 
   #rackFree(index: number, from: number, to: number): number {
     const { chains, tasks, rackM2 } = this.job;
-    const { placed, wetFrom, rackTo } = this;
+    const { wetFrom, rackTo } = this;
     const own = (tasks[index] as ShopTask).chain;
     const area = (chain: number): number => chains[chain]?.footprintM2 ?? 0;
     if (area(own) > rackM2 + AREA_DUST_M2) return Number.POSITIVE_INFINITY;
-    const rivals = this.#rivals;
-    rivals.length = 0;
-    for (let other = 0; other < placed.length; other++) {
-      if (placed[other] === 0 || (wetFrom[other] as number) >= to) continue;
-      if ((rackTo[other] as number) - MINUTE_DUST > from && tasks[other]?.chain !== own) rivals.push(other);
-    }
+    const rivals = this.#near(this.#coats, wetFrom, from, to).filter(
+      (other) =>
+        (wetFrom[other] as number) < to &&
+        (rackTo[other] as number) - MINUTE_DUST > from &&
+        tasks[other]?.chain !== own,
+    );
     let later = from;
     for (let at = -1; at < rivals.length; at++) {
       const moment = at < 0 ? from : Math.max(from, wetFrom[rivals[at] as number] as number);
