@@ -110,7 +110,7 @@ export class ChoiceEditor implements ICellEditorComp {
     if (this.offered.length === 0) {
       event.preventDefault();
       event.stopPropagation();
-    } else if (event.key === 'Tab') this.leaveBy(event);
+    } else this.leaveBy(event);
   }
 
   private pick(event: MouseEvent): void {

@@ -2,13 +2,14 @@ import type { ColDef, ColGroupDef } from 'ag-grid-community';
 import { CellRenderer, viewKey } from './cell-renderer.ts';
 import { ChoiceEditor } from './choice-editor.ts';
 import { type CellView, columnName, isEditable, type SheetColumn, type SheetRow } from './grid-column.ts';
-import { HeaderCell, type HeaderExtras, type HeaderMarks } from './header-cell.ts';
+import { HeaderCell, type HeaderExtras } from './header-cell.ts';
 import { type EditorExtras, TextEditor } from './text-editor.ts';
 
 /** What the columns' parts ask of the sheet they stand in. */
 export interface ColumnActs {
   readonly leaveBy: EditorExtras['leaveBy'];
-  readonly marks: () => HeaderMarks;
+  readonly marks: HeaderExtras['marks'];
+  readonly onMarks: HeaderExtras['onMarks'];
   readonly sort: (columnId: string) => void;
   readonly filter: (columnId: string, button: HTMLElement) => void;
 }
@@ -47,6 +48,7 @@ function columnDefinition<Row extends SheetRow>(column: SheetColumn<Row>, acts: 
     sorts: column.order !== undefined,
     filters: column.filters === true,
     marks: acts.marks,
+    onMarks: acts.onMarks,
     sort: () => acts.sort(column.id),
     filter: (button) => acts.filter(column.id, button),
   };

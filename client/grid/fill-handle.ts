@@ -26,6 +26,14 @@ export function fillHandle<Row extends SheetRow>(
       element.classList.toggle('fill-preview', planned !== null && holds(planned.target, at));
   }
 
+  // The grid gives the pressed cell the focus, which would begin a new range there.
+  host.addEventListener(
+    'pointerdown',
+    (event) => {
+      if (isOnHandle(event)) event.stopPropagation();
+    },
+    { capture: true },
+  );
   host.addEventListener(
     'mousedown',
     (event) => {

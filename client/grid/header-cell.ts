@@ -18,6 +18,8 @@ export interface HeaderExtras {
   readonly sorts: boolean;
   readonly filters: boolean;
   readonly marks: () => HeaderMarks;
+  /** Calls the header whenever the marks have changed, until the returned function is called. */
+  readonly onMarks: (mark: () => void) => () => void;
   readonly sort: () => void;
   readonly filter: (button: HTMLElement) => void;
 }
@@ -32,11 +34,11 @@ export class HeaderCell implements IHeaderComp {
   private readonly label = document.createElement('span');
   private readonly sortButton = tool('head-sort');
   private readonly filterButton = tool('head-filter');
-  private header: HTMLElement | null = null;
+  private params: Params | null = null;
+  private leave: () => void = () => undefined;
 
   init(params: Params): void {
     const { describe, sorts, filters } = params;
-    this.header = params.eGridHeader;
     this.box.className = 'head-cell';
     this.label.className = 'head-label';
     this.box.append(this.label);
@@ -55,6 +57,9 @@ export class HeaderCell implements IHeaderComp {
       this.box.append(this.sortButton);
     }
     this.refresh(params);
+    this.leave = params.onMarks(() => this.mark());
+    // The grid writes an order of its own on a new header first.
+    queueMicrotask(() => this.mark());
   }
 
   getGui(): HTMLElement {
@@ -62,16 +67,27 @@ export class HeaderCell implements IHeaderComp {
   }
 
   refresh(params: Params): boolean {
-    const columnId = params.column.getColId();
-    const { sorted, filtered } = params.marks();
-    const direction = sorted?.columnId === columnId ? sorted.direction : null;
+    this.params = params;
     this.label.textContent = params.displayName;
+    this.mark();
+    return true;
+  }
+
+  destroy(): void {
+    this.leave();
+  }
+
+  private mark(): void {
+    if (this.params === null) return;
+    const { column, marks, sorts, eGridHeader } = this.params;
+    const columnId = column.getColId();
+    const { sorted, filtered } = marks();
+    const direction = sorted?.columnId === columnId ? sorted.direction : null;
     this.box.classList.toggle('is-sorted', direction !== null);
     this.box.classList.toggle('is-filtered', filtered.has(columnId));
-    if (params.sorts) render(icon(direction === null ? 'sort' : direction), this.sortButton);
-    if (direction === null) this.header?.removeAttribute('aria-sort');
-    else this.header?.setAttribute('aria-sort', ARIA_SORT[direction]);
-    return true;
+    if (sorts) render(icon(direction === null ? 'sort' : direction), this.sortButton);
+    if (direction === null) eGridHeader.removeAttribute('aria-sort');
+    else eGridHeader.setAttribute('aria-sort', ARIA_SORT[direction]);
   }
 }
 

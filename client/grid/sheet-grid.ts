@@ -81,12 +81,17 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
   let repaint = (): void => undefined;
   let fitted = false;
   let marks = NO_MARKS;
+  const marked = new Set<() => void>();
 
   const api: GridApi<Row> = createGrid<Row>(host, {
     theme: gridTheme,
     columnDefs: columnDefinitions(columns, {
       leaveBy,
       marks: () => marks,
+      onMarks: (mark) => {
+        marked.add(mark);
+        return () => marked.delete(mark);
+      },
       sort: options.sort,
       filter: options.filter,
     }),
@@ -97,8 +102,6 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     },
     readOnlyEdit: true,
     stopEditingWhenCellsLoseFocus: true,
-    enterNavigatesVertically: true,
-    enterNavigatesVerticallyAfterEdit: true,
     suppressDragLeaveHidesColumns: true,
     suppressColumnMoveAnimation: true,
     tabToNextCell: ({ nextCellPosition, previousCellPosition: from, backwards }) => {
@@ -176,14 +179,33 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     if (range === null) return;
     event.preventDefault();
     event.stopPropagation();
+    const from = range.anchor;
     const next =
       event.key === 'Tab'
-        ? typedAfter(range.anchor, event.shiftKey ? -1 : 1)
-        : neighbourCell(event.key, range.anchor, view.size());
+        ? typedAfter(from, event.shiftKey ? -1 : 1)
+        : event.key === 'Enter'
+          ? { ...from, row: from.row + (event.shiftKey ? -1 : 1) }
+          : neighbourCell(event.key, from, view.size());
     const key = next === null ? undefined : view.rowAt(next.row)?.key;
-    api.stopEditing();
-    // By key: taking the entry may have moved rows.
-    if (next !== null && key !== undefined) view.focus({ ...next, row: view.rowIndexOf(key) });
+    takeEntry(from);
+    // By key: taking the entry may have moved rows, or put a new line under the last one.
+    if (next !== null) focusCell({ ...next, row: key === undefined ? next.row : view.rowIndexOf(key) });
+  }
+
+  /** Ends the edit and hands over what was typed at once; the grid itself would do so a moment later. */
+  function takeEntry(at: CellAt): void {
+    const [editor] = api.getCellEditorInstances();
+    const typed: unknown = editor?.getValue();
+    const row = view.rowAt(at.row);
+    const column = view.columnAt(at.column);
+    api.stopEditing(true);
+    if (typeof typed === 'string' && row !== undefined && column !== undefined)
+      options.write([{ key: row.key, columnId: column.id, text: typed }], 'type');
+  }
+
+  function focusCell(cell: CellAt): void {
+    if (cell.row >= 0 && cell.row < view.size().rows) view.focus(cell);
+    else if (cell.row >= 0) view.focus({ ...cell, row: view.size().rows - 1 });
   }
 
   function openFilter(columnId: string): boolean {
@@ -213,7 +235,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     redrawHeaders: () => api.refreshHeader(),
     mark(next) {
       marks = next;
-      api.refreshHeader();
+      for (const mark of marked) mark();
     },
     goTo(key, columnId) {
       const cell = { row: view.rowIndexOf(key), column: view.columnIndexOf(columnId) };

@@ -100,6 +100,11 @@ export function sheetKeys<Row extends SheetRow>(
       const figure = figureInFocus();
       if (figure !== undefined) return did(target.openFigure(figure));
     }
+    if (key === 'enter') {
+      const row = range.anchor.row + (event.shiftKey ? -1 : 1);
+      if (row >= 0 && row < view.size().rows) view.focus({ ...range.anchor, row });
+      return true;
+    }
     return false;
   }
 

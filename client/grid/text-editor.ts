@@ -7,7 +7,7 @@ const LONGEST_CELL = 2000;
 
 export interface EditorExtras {
   readonly sheetColumn: SheetColumn<SheetRow>;
-  /** Commits and goes to a neighbour: Tab always does, arrows after typing over a cell. */
+  /** Commits and goes to a neighbour: Tab and Enter always do, arrows after typing over a cell. */
   readonly leaveBy: (event: KeyboardEvent) => void;
 }
 
@@ -48,7 +48,7 @@ export class TextEditor implements ICellEditorComp {
         return;
       }
       const arrow = this.typedOver && event.key.startsWith('Arrow') && !event.shiftKey;
-      if (arrow || event.key === 'Tab') params.leaveBy(event);
+      if (arrow || event.key === 'Tab' || event.key === 'Enter') params.leaveBy(event);
     });
   }
 

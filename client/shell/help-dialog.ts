@@ -26,6 +26,19 @@ const SHORTCUTS: readonly {
       ['Ctrl+A', 'selects everything'],
       ['Ctrl+C, Ctrl+X, Ctrl+V', 'copies, cuts, pastes; from other spreadsheets too'],
       ['Ctrl+D, Ctrl+R', 'fills down, fills right'],
+      ['Ctrl+Enter while typing', 'takes the entry into every selected cell'],
+    ],
+  },
+  {
+    title: 'The list',
+    keys: [
+      ['Ctrl+F', 'finds; Escape shows everything again'],
+      ['Ctrl+Shift+L', 'filters by the column'],
+      ['Alt+Left, Alt+Right', 'closes, opens the group'],
+      ['On a header: Enter', 'sorts: up, down, list order'],
+      ['Alt+Down', 'filters by the column'],
+      ['Shift+Left, Shift+Right', 'moves the column'],
+      ['Alt+Left, Alt+Right', 'makes it narrower, wider'],
     ],
   },
   {
@@ -68,6 +81,14 @@ export function openHelp(): void {
         <p>
           Write them as you would on paper: <code>600</code>, <code>60 cm</code>, <code>23 5/8</code>, <code>2'-6"</code>. A plain number is in the
           project's unit. <code>=</code> begins a sum with named sizes, such as <code>=shelf_width - 2*ply</code>.
+        </p>
+        <h2>Filling in</h2>
+        <p>
+          The small square at the corner of a selection fills the cells it is dragged over. Where the selection shows a step, the fill
+          goes on in steps: <code>Shelf 1</code>, <code>Shelf 2</code> is followed by <code>Shelf 3</code>, and <code>300</code>,
+          <code>350</code> by <code>400</code>. The last number in a text counts, and the rest has to be the same. A single cell is
+          repeated; with Alt held when the mouse is let go (or Ctrl+Alt+D) it counts up by ones. Ctrl+D goes on in steps too when only
+          the beginning of the selection is filled in.
         </p>
         <p>Every underlined number opens to show how it was worked out.</p>
         <div class="actions"><button class="button primary" @click=${close}>Close</button></div>

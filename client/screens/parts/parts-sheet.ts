@@ -76,7 +76,7 @@ export function createPartsSheet(project: ProjectState, catalogue: Catalogue): P
       const parts = [...lines.values()].filter(({ kind }) => kind === 'part');
       if (column !== undefined) openColumnFilter(button, columnId as FilterField, column, parts, book, list);
     },
-    openGroup: list.openGroup,
+    openGroup,
     arranged: (layout) => {
       columnMemory.set(layout);
       actions.redraw();
@@ -94,6 +94,14 @@ export function createPartsSheet(project: ProjectState, catalogue: Catalogue): P
   function isArranged(): boolean {
     const view = list.view();
     return isFiltered(view) || view.sort !== null || view.groupBy !== null;
+  }
+
+  /** A row that is folded away leaves the focus on its heading. */
+  function openGroup(key: string, open?: boolean): boolean {
+    const heading = list.headingOf(key);
+    if (heading === null) return false;
+    if (open === false && key !== heading) sheet.goTo(heading, 'name');
+    return list.openGroup(key, open);
   }
 
   function redraw(): void {

@@ -26,6 +26,14 @@ export function renderViewBar(sheet: PartsSheet): TemplateResult | typeof nothin
   const { all, matching, kept } = list.counts();
   const filters = Object.keys(view.filters).length > 0;
   if (!filters && kept === 0 && view.sort === null) return nothing;
+  /** What was pressed may be gone with the press; then the keyboard goes on in the list. */
+  const press = (act: () => void) => (): void => {
+    act();
+    // After the page has been drawn anew, which is put off in the same way.
+    queueMicrotask(() => {
+      if (document.activeElement === document.body) sheet.takeFocus();
+    });
+  };
   const columnAt = (id: string): PartColumn | undefined => columns.columns.find((column) => column.id === id);
   return html`<div class="view-bar" role="group" aria-label="What is shown of the list">
     ${
@@ -38,14 +46,16 @@ export function renderViewBar(sheet: PartsSheet): TemplateResult | typeof nothin
             const column = columnAt(field);
             if (values === undefined || column === undefined) return nothing;
             const name = columnName(column);
-            return chip(`${name}: ${valuesText(field, values, sheet.book())}`, `Show every ${name}`, () =>
-              list.change((now) => withFilter(now, field, null)),
+            return chip(
+              `${name}: ${valuesText(field, values, sheet.book())}`,
+              `Show every ${name}`,
+              press(() => list.change((now) => withFilter(now, field, null))),
             );
           })}
-          <button class="button plain" @click=${() => list.change(withoutFilters)}>Show all parts</button>`
+          <button class="button plain" @click=${press(() => list.change(withoutFilters))}>Show all parts</button>`
         : nothing
     }
-    ${view.sort === null ? nothing : sortWords(sheet, columnAt(view.sort.columnId), view.sort.direction)}
+    ${view.sort === null ? nothing : sortWords(sheet, columnAt(view.sort.columnId), view.sort.direction, press)}
   </div>`;
 }
 
@@ -53,16 +63,19 @@ function sortWords(
   sheet: PartsSheet,
   column: PartColumn | undefined,
   direction: 'up' | 'down',
+  press: (act: () => void) => () => void,
 ): TemplateResult | typeof nothing {
   if (column === undefined) return nothing;
   return html`
-    ${chip(html`${icon(direction)} sorted by ${columnName(column)}`, 'Back to list order', () =>
-      sheet.list.change(withoutSort),
+    ${chip(
+      html`${icon(direction)} sorted by ${columnName(column)}`,
+      'Back to list order',
+      press(() => sheet.list.change(withoutSort)),
     )}
     <button
       class="button plain"
       title="Makes the order shown the order of the list; Ctrl+Z takes it back"
-      @click=${() => void sheet.keepThisOrder()}
+      @click=${() => void sheet.keepThisOrder().then(press(() => undefined))}
     >
       Keep this order
     </button>

@@ -4,10 +4,12 @@ import type { PartSheetRow } from '../part-sheet-row.ts';
 import { lineMatches } from './line-matches.ts';
 import { isFiltered, type ListView } from './list-view.ts';
 import { sortLines } from './sort-lines.ts';
+import { valueName } from './value-name.ts';
 
 export interface LineGroup {
   /** As its rows hold it: the section's name, the material's id. */
   readonly value: string;
+  readonly name: string;
   /** Rows of the group in the whole list. */
   readonly size: number;
   /** Those that are shown, or would be if the group were open. */
@@ -25,7 +27,9 @@ export interface Arrangement {
   readonly kept: number;
 }
 
-/** What of the list is shown, and in which order. Groups stand in the order in which the list first names them. */
+const collator = new Intl.Collator(undefined, { numeric: true, sensitivity: 'base' });
+
+/** What of the list is shown, and in which order. Groups stand by name, with the rows that have none last. */
 export function arrangeLines(
   lines: readonly PartSheetRow[],
   view: ListView,
@@ -50,12 +54,22 @@ export function arrangeLines(
     const value = rawText(line, groupBy);
     sizes.set(value, (sizes.get(value) ?? 0) + 1);
   }
-  const members = new Map<string, PartSheetRow[]>([...sizes.keys()].map((value) => [value, []]));
-  for (const line of ordered) members.get(rawText(line, groupBy))?.push(line);
-  const groups = [...members].flatMap(([value, shown]): LineGroup[] =>
-    shown.length === 0
-      ? []
-      : [{ value, size: sizes.get(value) ?? 0, lines: shown, open: !view.closed.has(value) }],
+  const members = new Map<string, PartSheetRow[]>();
+  for (const line of ordered) {
+    const value = rawText(line, groupBy);
+    const known = members.get(value);
+    if (known === undefined) members.set(value, [line]);
+    else known.push(line);
+  }
+  const groups = [...members].map(
+    ([value, shown]): LineGroup => ({
+      value,
+      name: valueName(groupBy, value, (shown[0] as PartSheetRow).book),
+      size: sizes.get(value) ?? 0,
+      lines: shown,
+      open: !view.closed.has(value),
+    }),
   );
+  groups.sort((a, b) => Number(a.value === '') - Number(b.value === '') || collator.compare(a.name, b.name));
   return { lines: ordered, groups, matching, kept };
 }

@@ -3,7 +3,6 @@ import type { PartBook } from '../part-book.ts';
 import { headingLine, type PartSheetRow } from '../part-sheet-row.ts';
 import type { LineGroup } from './arrange-lines.ts';
 import type { GroupField } from './list-view.ts';
-import { valueName } from './value-name.ts';
 
 const LIST_OF_FIELD = { section: 'sections', materialId: 'materials' } as const;
 
@@ -22,12 +21,12 @@ export function groupedLines(
 ): PartSheetRow[] {
   const list = LIST_OF_FIELD[groupBy];
   const sums = new Map(project.plan.groups[list].map((group) => [group.id, group]));
-  return groups.flatMap(({ value, size, lines, open }) => {
+  return groups.flatMap(({ value, name, size, lines, open }) => {
     const partly = lines.length < size;
     const heading = headingLine(
       headingKey(groupBy, value),
       {
-        name: value === '' ? capital(valueName(groupBy, value, book)) : valueName(groupBy, value, book),
+        name: value === '' ? capital(name) : name,
         rows: partly ? `${lines.length} of ${size}` : String(size),
         open,
         at: `groups/${list}/${encodeURIComponent(value)}`,

@@ -22,6 +22,8 @@ export interface ListShown {
   fullOrder(): readonly PartSheetRow[];
   /** Opens or closes the group that a row or heading belongs to. False when the list is not grouped. */
   openGroup(key: string, open?: boolean): boolean;
+  /** Key of the heading a row stands under; null when the list is not grouped. */
+  headingOf(key: string): string | null;
   openAllGroups(open: boolean): void;
   /** Makes a row visible that a filter or a closed group hides. */
   reveal(key: string): void;
@@ -90,6 +92,10 @@ export function listShown(columns: ReadonlyMap<string, PartColumn>, changed: () 
       if (value === undefined) return false;
       change((now) => withGroupOpen(now, value, open ?? now.closed.has(value)));
       return true;
+    },
+    headingOf(key) {
+      const value = groupOf(key);
+      return value === undefined || view.groupBy === null ? null : headingKey(view.groupBy, value);
     },
     openAllGroups(open) {
       const values = arrangement.groups?.map(({ value }) => value) ?? [];

@@ -158,7 +158,7 @@ describe('groups', () => {
       ({ value, size, lines, open }) => `${value}/${size}${open ? '' : ' closed'}: ${keysOf(lines)}`,
     );
 
-  it('stand in the order in which the list first names them, sorted inside', () => {
+  it('stand by name with the nameless last, each sorted inside', () => {
     expect(groupsOf(grouped)).toEqual(['Carcass/2: 1 2', 'Door/2: 3 5', '/1: 4']);
     expect(groupsOf(withNextSort(grouped, 'length'))).toEqual(['Carcass/2: 2 1', 'Door/2: 5 3', '/1: 4']);
   });
@@ -180,8 +180,8 @@ describe('groups', () => {
     );
     const groups = arrangeLines(moving, grouped, columns).groups ?? [];
     expect(groups.map(({ value, lines }) => `${value}: ${keysOf(lines)}`)).toEqual([
-      'Door: 1 3 5',
       'Carcass: 2',
+      'Door: 1 3 5',
       ': 4',
     ]);
   });
