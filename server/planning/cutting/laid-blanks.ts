@@ -9,6 +9,8 @@ export interface LaidBlanks {
   readonly boundCost: number;
   /** Bound on the number of stocks to buy. */
   readonly boundStocks: number;
+  /** A longer search has found better bounds than the plan was made with. */
+  readonly boundRaised?: boolean;
   /** Net area of the blanks, m2. */
   readonly netM2: number;
 }

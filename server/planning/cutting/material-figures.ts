@@ -159,7 +159,13 @@ function planFigures(
           source: 'S. P. Fekete and J. Schepers, Mathematical Programming 91 (2001): dual feasible functions',
         },
       ],
-      notes: ['Stock on hand is taken off first.', ...left],
+      notes: [
+        'Stock on hand is taken off first.',
+        ...(laid.boundRaised === true
+          ? ['A longer search has raised the bounds: it tried out all plans of a small job, or weighed more.']
+          : []),
+        ...left,
+      ],
     }),
     proven,
     costMinor: figure(unpriced ? null : costMinor, 'minor', {

@@ -16,3 +16,11 @@ export const OFFCUT_SWEEPS = 2;
 export const LONG_BOUND_EFFORT = 5_000_000;
 /** The same for boards cut to length, in steps of the pattern search. */
 export const BAR_OFFCUT_STEPS = 60;
+
+/** Jobs of more sets of pieces than this are not tried out in full. Ours. */
+export const MOST_EXACT_SETS = 40_000;
+/** Nor those with more offcuts on hand than this. Ours. */
+export const MOST_EXACT_SPARES = 4;
+/** Pairs looked at in all before it is given up, a few seconds' work, and between two looks at the clock. Ours, measured. */
+export const EXACT_WORK = 150_000_000;
+export const EXACT_WORK_AT_ONCE = 500_000;

@@ -18,6 +18,7 @@ import {
   STEPS_AT_ONCE,
 } from './constants.ts';
 import type { AnytimePlan, CuttingSearch } from './cutting-search.ts';
+import { exactSheets } from './exact-sheets.ts';
 import { offcutAims } from './offcut-aims.ts';
 import { offcutOf } from './offcut-of.ts';
 
@@ -26,7 +27,7 @@ import { offcutOf } from './offcut-of.ts';
  *
  * An offcut is searched for as if it were money: a stock smaller by the offcut wanted is offered once, half a unit
  * cheaper than the whole, so that a plan one half cheaper is a plan that leaves it.
- * Source of the search: see SheetSearch; of the bound: see sheetsBound. The offcut is an idea of ours.
+ * Small jobs are tried out in full. Source of the search: see SheetSearch; of the bounds: see sheetsBound, exactSheets. The offcut is an idea of ours.
  */
 export class SheetsAnytime implements CuttingSearch {
   private readonly question: CuttingQuestion;
@@ -69,6 +70,7 @@ export class SheetsAnytime implements CuttingSearch {
     let failedSweeps = 0;
     for (let round = 0; !this.proven || failedSweeps < OFFCUT_SWEEPS; round++) {
       if (!this.proven && (yield* this.cheaper(round))) failedSweeps = 0;
+      if (!this.proven && round === 0) yield* this.provenByTrying();
       if (failedSweeps < OFFCUT_SWEEPS) failedSweeps = (yield* this.roomier()) ? 0 : failedSweeps + 1;
     }
   }
@@ -92,6 +94,17 @@ export class SheetsAnytime implements CuttingSearch {
       yield;
     }
     return gained;
+  }
+
+  /** Tries everything, where that is little enough: the plan is then the cheapest of all, and known to be. */
+  private *provenByTrying(): Generator<void, void, void> {
+    const exact = yield* exactSheets(this.job);
+    if (exact === null) return;
+    if (exact.cost < this.cost) this.take(exact.sheets);
+    const bought = this.job.stocks.filter(({ limit }) => limit === Infinity);
+    const [only] = bought;
+    const stocks = bought.length === 1 && only !== undefined && only.cost > 0 ? exact.cost / only.cost : 0;
+    this.bound = { cost: exact.cost, stocks: Math.max(this.bound.stocks, Math.round(stocks)) };
   }
 
   /** One sweep for a larger offcut at the same cost; true when there was one. */

@@ -33,6 +33,7 @@ export function withFound(
     ...laid,
     boundCost: Math.max(laid.boundCost, answer.boundCost),
     boundStocks: Math.max(laid.boundStocks, answer.boundStocks),
+    boundRaised: answer.boundCost > laid.boundCost || answer.boundStocks > laid.boundStocks,
   };
   if (cost > laid.cost) return better;
   const layouts = foundLayouts(asked, answer.sheets);

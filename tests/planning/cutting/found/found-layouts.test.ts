@@ -137,6 +137,7 @@ describe('a found plan', () => {
     expect([made.boundCost, made.boundStocks]).toEqual([0, 0]);
     expect([known.boundCost, known.boundStocks]).toEqual([12_000, 2]);
     expect(planned(six, answer(six, twoSheets, 12_000)).proven).toBe(true);
+    expect([made.boundRaised, known.boundRaised]).toEqual([undefined, true]);
   });
 
   it.each([
