@@ -1,16 +1,38 @@
 import { defineConfig } from 'vitest/config';
 
+/** On a build machine, whose neighbours nobody controls, a browser test gets more chances; at home it does not. */
+const BROWSER_RETRIES = process.env.CI === 'true' ? 2 : 0;
+
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
     reporters: ['default', './tests/closing-line.ts'],
-    globalSetup: ['tests/build-client.ts'],
     testTimeout: 30_000,
     hookTimeout: 120_000,
-    // One file at a time: the browser tests measure what a user would see, and two browsers on two cores starve
-    // each other.
-    fileParallelism: false,
-    // On a build machine, whose neighbours nobody controls, a test gets a second chance; at home it does not.
-    retry: process.env.CI === 'true' ? 1 : 0,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'core',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          globalSetup: ['tests/build-client.ts'],
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/build-client.ts'],
+          // One file at a time and after all others: these tests see what a user would see, and two browsers on two
+          // cores starve each other.
+          fileParallelism: false,
+          sequence: { groupOrder: 1 },
+          retry: BROWSER_RETRIES,
+        },
+      },
+    ],
   },
 });
