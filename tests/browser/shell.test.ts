@@ -393,6 +393,22 @@ describe('the page', () => {
   });
 });
 
+describe('the bar at the foot of a phone', () => {
+  it('keeps the later screens behind its last button, which says where one is', async () => {
+    const { page } = await open({ width: 390, height: 844, phone: true });
+    const more = page.getByRole('button', { name: 'More' });
+    await more.tap();
+    await page
+      .getByRole('navigation', { name: 'More screens' })
+      .getByRole('link', { name: 'Settings' })
+      .tap();
+    await page.locator('.screen[data-screen="settings"] h1').first().waitFor();
+    await page.getByRole('button', { name: 'Settings', exact: true }).waitFor();
+    await page.locator('#more-screens').waitFor({ state: 'hidden' });
+    expect(await axeFaults(page)).toEqual([]);
+  });
+});
+
 describe('axe finds nothing wrong', () => {
   for (const mode of ['light', 'dark'] as const) {
     it(`with the list, a selected part, problems, a working and the dialogs, ${mode}`, async () => {
