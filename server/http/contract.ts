@@ -26,6 +26,8 @@ import type { Plan } from '../planning/plan-output.ts';
 import type { Problem, ProblemCode } from '../planning/problem.ts';
 import type { ProjectSettings } from '../planning/project-input.ts';
 
+export type { StarterRecipe } from '../../db/catalogue/read-starter-recipes.ts';
+
 /** Rows travel as they are stored: flat, with their parent's id and their place in the list. */
 export { ROW_TABLES } from '../../db/project-rows.ts';
 export type {

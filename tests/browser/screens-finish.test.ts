@@ -18,6 +18,17 @@ describe('the finish screen', () => {
     );
   });
 
+  it('offers usual recipes to begin with, each with its steps in words', async () => {
+    const { page, stored } = await open('finish');
+    const before = (await stored()).rows.recipes.length;
+    await page.getByRole('button', { name: 'Usual recipes' }).click();
+    const offer = page.getByRole('dialog').getByRole('button', { name: 'Hard-wax oil' });
+    expect(await textOf(offer)).toContain('hard-wax oil ×2 · Cure');
+    await offer.press('Enter');
+    await countOf(page, '.recipe', before + 1);
+    expect((await stored()).rows.recipes.at(-1)?.name).toBe('Hard-wax oil');
+  });
+
   it('keeps the cautions in sight', async () => {
     const { page } = await open('finish');
     const cautions = await textOf(page.locator('.cautions'));

@@ -29,7 +29,7 @@ describe('the shipped catalogue', () => {
   it('reads from every file in its folder', () => {
     const files = readdirSync(new URL('../../db/catalogue/', import.meta.url));
     expect(files.filter((file) => file.endsWith('.json')).sort()).toEqual(
-      [...CATALOGUE_FILES, 'suppliers', 'solvents'].map((file) => `${file}.json`).sort(),
+      [...CATALOGUE_FILES, 'suppliers', 'solvents', 'starter-recipes'].map((file) => `${file}.json`).sort(),
     );
   });
 

@@ -14,6 +14,7 @@ import { renderBlends } from './render-blends.ts';
 import { renderCautions } from './render-cautions.ts';
 import { renderRecipe } from './render-recipe.ts';
 import { renderRules } from './render-rules.ts';
+import { offerStarterRecipes } from './starter-recipes.ts';
 
 /** Finish recipes and what each coat takes, blends, and what is used at a rate. */
 export function renderFinishScreen(state: AppState): TemplateResult {
@@ -32,7 +33,10 @@ export function renderFinishScreen(state: AppState): TemplateResult {
           ${book.settings.coverageChoice} coverage.
         </p>
       </div>
-      ${addAct('recipes', 'Add recipe', () => void addRecipe())}
+      <div class="page-acts">
+        <button type="button" class="button" @click=${() => void offerStarterRecipes(book.products)}>Usual recipes…</button>
+        ${addAct('recipes', 'Add recipe', () => void addRecipe())}
+      </div>
     </div>
     <div class="finish-columns">
       <div class="finish-main">
@@ -41,6 +45,7 @@ export function renderFinishScreen(state: AppState): TemplateResult {
             ? html`<div class="empty">
               <h2>No recipe yet</h2>
               <p>A recipe is the order of work on a face: sand, stain, seal, topcoat. Parts then name it in their finish columns.</p>
+              <button type="button" class="button primary" @click=${() => void offerStarterRecipes(book.products)}>Begin with a usual recipe…</button>
             </div>`
             : repeat(
                 rows.recipes,

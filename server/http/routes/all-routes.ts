@@ -13,6 +13,7 @@ import { programRoutes } from './program.ts';
 import { projectRoutes } from './projects.ts';
 import { readingRoutes } from './reading.ts';
 import { rowRoutes } from './rows.ts';
+import { starterRecipeRoutes } from './starter-recipes.ts';
 
 let document: object | null = null;
 
@@ -38,6 +39,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...importRoutes,
   ...exportRoutes,
   ...catalogueRoutes,
+  ...starterRecipeRoutes,
 ];
 
 /** The OpenAPI document, made once. It also names the routes that are there only where a passphrase is set. */
