@@ -57,6 +57,12 @@ function insertsOf(project: NewProject): Change[] {
     ...project.extras.map((row) => insert('extras', row)),
     ...project.onHand.map((row) => insert('onHand', row)),
     ...project.measurements.map((row) => insert('measurements', row)),
+    ...project.shopHours.map((row) => insert('shopHours', row)),
+    ...project.daysOff.map((row) => insert('daysOff', row)),
+    ...project.climateRows.map((row) => insert('climateRows', row)),
+    ...project.pins.map((row) => insert('pins', row)),
+    ...project.doneTasks.map((row) => insert('doneTasks', row)),
+    ...project.arrivals.map((row) => insert('arrivals', row)),
   ];
 }
 

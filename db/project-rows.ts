@@ -1,14 +1,20 @@
 import type {
+  Arrival,
   Blend,
   BlendComponent,
+  ClimateRow as ClimateInput,
+  DayOff,
+  DoneTask,
   ExtraLine,
   Measurement,
   NamedSize,
   OnHand,
   PartInput,
+  PinnedTask,
   ProjectSettings,
   Recipe,
   RecipeStep,
+  ShopHours,
   UsageRule,
 } from '../server/planning/project-input.ts';
 
@@ -27,6 +33,12 @@ export type ExtraRow = Placed<ExtraLine>;
 export type OnHandRow = Placed<OnHand>;
 export type MeasurementRow = Placed<Measurement>;
 export type SizeRow = Placed<NamedSize>;
+export type ShopHoursRow = Placed<ShopHours>;
+export type DayOffRow = Placed<DayOff>;
+export type ClimateRow = Placed<ClimateInput>;
+export type PinRow = Placed<PinnedTask>;
+export type DoneTaskRow = Placed<DoneTask>;
+export type ArrivalRow = Placed<Arrival>;
 
 export interface ProjectRows {
   readonly parts: readonly PartRow[];
@@ -39,6 +51,12 @@ export interface ProjectRows {
   readonly onHand: readonly OnHandRow[];
   readonly measurements: readonly MeasurementRow[];
   readonly sizes: readonly SizeRow[];
+  readonly shopHours: readonly ShopHoursRow[];
+  readonly daysOff: readonly DayOffRow[];
+  readonly climateRows: readonly ClimateRow[];
+  readonly pins: readonly PinRow[];
+  readonly doneTasks: readonly DoneTaskRow[];
+  readonly arrivals: readonly ArrivalRow[];
 }
 export type RowTable = keyof ProjectRows;
 export const ROW_TABLES = [
@@ -52,6 +70,12 @@ export const ROW_TABLES = [
   'onHand',
   'measurements',
   'sizes',
+  'shopHours',
+  'daysOff',
+  'climateRows',
+  'pins',
+  'doneTasks',
+  'arrivals',
 ] as const satisfies readonly RowTable[];
 
 export interface ProjectSummary {

@@ -25,6 +25,21 @@ export const SETTING_WORDS: Readonly<Record<SettingName, string>> = {
   kerfMm: 'kerf',
   sheetTrimMm: 'sheet trim',
   finishLoss: 'finish loss',
+  startDate: 'first day of finishing',
+  timeZone: 'time zone',
+  hands: 'people at work',
+  rackM2: 'room on the rack',
+  largestBatchM2: 'largest batch',
+  sandsApart: 'sanding apart',
+  woodWarmerC: 'warmth of the wood',
+  dryingDoublesPerC: 'drying by temperature',
+  dryingUsesHumidity: 'drying by humidity',
+  climateKind: 'kind of shop climate',
+  dayC: 'day temperature',
+  nightC: 'night temperature',
+  dayHumidity: 'day humidity',
+  nightHumidity: 'night humidity',
+  keepUnderHealthLimit: 'batches under the health limit',
 };
 
 const settingNames = Object.keys(SETTING_WORDS) as SettingName[];
@@ -42,7 +57,17 @@ const sql = {
   remove: `DELETE FROM project WHERE id = ?`,
 };
 
-interface SettingsRow extends Omit<ProjectSettings, 'bandingOrder'> {
+/** Settings that are yes or no: 1 or 0 in the database. */
+const YES_NO_SETTINGS = [
+  'sandsApart',
+  'dryingUsesHumidity',
+  'keepUnderHealthLimit',
+] as const satisfies readonly SettingName[];
+type YesNoSetting = (typeof YES_NO_SETTINGS)[number];
+
+interface SettingsRow
+  extends Omit<ProjectSettings, 'bandingOrder' | YesNoSetting>,
+    Readonly<Record<YesNoSetting, number>> {
   readonly bandingOrder: string;
 }
 
@@ -62,7 +87,11 @@ export function writeRevision(db: Database, projectId: number, revision: number,
 export function readSettings(db: Database, projectId: number): ProjectSettings | undefined {
   const row = prepared(db, sql.settings).get(projectId) as SettingsRow | undefined;
   if (row === undefined) return undefined;
-  return { ...row, bandingOrder: row.bandingOrder.split(',') as ProjectSettings['bandingOrder'] & string[] };
+  const yesNo = Object.fromEntries(YES_NO_SETTINGS.map((name) => [name, row[name] === 1])) as Readonly<
+    Record<YesNoSetting, boolean>
+  >;
+  const bandingOrder = row.bandingOrder.split(',') as ProjectSettings['bandingOrder'] & string[];
+  return { ...row, ...yesNo, bandingOrder };
 }
 
 /** The settings as columns, for the edit log. */
@@ -77,11 +106,13 @@ export function updateStoredSettings(db: Database, row: StoredRow): void {
 /** Settings as columns; only the ones given. */
 export function settingsColumns(values: Partial<ProjectSettings>): StoredRow {
   return Object.fromEntries(
-    Object.entries(values).map(([name, value]) => [
-      columnName(name),
-      Array.isArray(value) ? value.join(',') : (value as string | number | null),
-    ]),
+    Object.entries(values).map(([name, value]) => [columnName(name), settingColumn(value)]),
   );
+}
+
+function settingColumn(value: ProjectSettings[SettingName]): string | number | null {
+  if (typeof value === 'boolean') return value ? 1 : 0;
+  return typeof value === 'object' && value !== null ? value.join(',') : value;
 }
 
 export function insertProject(db: Database, values: ProjectSettings, at: string): number {

@@ -71,9 +71,16 @@ function layout<Table extends RowTable>(
   };
 }
 
+/** Fields that are called like a word of SQL. */
+const COLUMNS_OF_SQL_WORDS: Readonly<Record<string, string>> = {
+  from: 'from_time',
+  to: 'to_time',
+  end: 'end_time',
+};
+
 /** camelCase to snake_case, as columns are called. */
 export function columnName(field: string): string {
-  return field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+  return COLUMNS_OF_SQL_WORDS[field] ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
 }
 
 /** The column beside a length's text that holds its millimetres. */
@@ -156,5 +163,34 @@ export const ROW_LAYOUTS: { readonly [Table in RowTable]: RowLayout } = {
     name: ['text', 'name', ''],
     value: ['length', 'value', ''],
     note: ['text', 'note', ''],
+  }),
+  shopHours: layout('shopHours', 'shop_hours', 'working window', 'working windows', {
+    weekday: ['whole', 'weekday', 0],
+    from: ['text', 'beginning', ''],
+    to: ['text', 'end', ''],
+  }),
+  daysOff: layout('daysOff', 'day_off', 'day off', 'days off', {
+    date: ['text', 'date', ''],
+    note: ['text', 'note', ''],
+  }),
+  climateRows: layout('climateRows', 'climate_row', 'climate row', 'climate rows', {
+    date: ['text', 'date', ''],
+    time: ['text', 'time', ''],
+    temperatureC: ['optional-real', 'temperature', null],
+    humidityPercent: ['optional-real', 'humidity', null],
+  }),
+  pins: layout('pins', 'pinned_task', 'pinned task', 'pinned tasks', {
+    taskId: ['text', 'task', ''],
+    start: ['text', 'start', ''],
+  }),
+  doneTasks: layout('doneTasks', 'done_task', 'done task', 'done tasks', {
+    taskId: ['text', 'task', ''],
+    start: ['text', 'start', ''],
+    end: ['text', 'end', ''],
+    litres: ['optional-real', 'litres used', null],
+  }),
+  arrivals: layout('arrivals', 'arrival', 'arrival', 'arrivals', {
+    productId: ['text', 'product', ''],
+    date: ['text', 'date', ''],
   }),
 };

@@ -30,7 +30,7 @@ function statementsOf(layout: RowLayout): Statements {
   const shown = layout.fields.map((field) =>
     field.kind === 'parent'
       ? `CAST(${field.column} AS TEXT) AS ${field.name}`
-      : `${field.column} AS ${field.name}`,
+      : `${field.column} AS "${field.name}"`,
   );
   const show = `SELECT CAST(id AS TEXT) AS id, position, ${shown.join(', ')} FROM ${table}`;
   const all = ['id', 'project_id', 'position', ...columns];

@@ -1,3 +1,13 @@
+CREATE TABLE arrival (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  product_id TEXT NOT NULL,
+  date TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX arrival_by_project ON arrival (project_id, position);
+
 CREATE TABLE blend (
   id INTEGER PRIMARY KEY AUTOINCREMENT,
   project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
@@ -20,10 +30,33 @@ CREATE INDEX blend_component_by_blend ON blend_component (blend_id);
 
 CREATE INDEX blend_component_by_project ON blend_component (project_id, position);
 
+CREATE TABLE calendar_answer (
+  project_id INTEGER NOT NULL PRIMARY KEY REFERENCES project (id) ON DELETE CASCADE,
+  planned_from TEXT NOT NULL,
+  feed_token TEXT NOT NULL,
+  question TEXT NOT NULL,
+  answer TEXT,
+  events TEXT NOT NULL,
+  check_text TEXT NOT NULL,
+  at TEXT NOT NULL
+) STRICT;
+
 CREATE TABLE catalogue_state (
   id INTEGER PRIMARY KEY CHECK (id = 1),
   revision INTEGER NOT NULL
 ) STRICT;
+
+CREATE TABLE climate_row (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  date TEXT NOT NULL,
+  time TEXT NOT NULL,
+  temperature_c REAL,
+  humidity_percent REAL
+) STRICT;
+
+CREATE INDEX climate_row_by_project ON climate_row (project_id, position);
 
 CREATE TABLE cut_piece (
   project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
@@ -50,6 +83,28 @@ CREATE TABLE cutting_answer (
   at TEXT NOT NULL,
   UNIQUE (project_id, question)
 ) STRICT;
+
+CREATE TABLE day_off (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  date TEXT NOT NULL,
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX day_off_by_project ON day_off (project_id, position);
+
+CREATE TABLE done_task (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  task_id TEXT NOT NULL,
+  start TEXT NOT NULL,
+  end_time TEXT NOT NULL,
+  litres REAL
+) STRICT;
+
+CREATE INDEX done_task_by_project ON done_task (project_id, position);
 
 CREATE TABLE edit (
   id INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -164,6 +219,16 @@ CREATE TABLE part (
 
 CREATE INDEX part_by_project ON part (project_id, position);
 
+CREATE TABLE pinned_task (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  task_id TEXT NOT NULL,
+  start TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX pinned_task_by_project ON pinned_task (project_id, position);
+
 CREATE TABLE product (
   position INTEGER PRIMARY KEY AUTOINCREMENT,
   id TEXT NOT NULL UNIQUE,
@@ -224,7 +289,22 @@ CREATE TABLE project (
   banding_order TEXT NOT NULL,
   kerf_mm REAL NOT NULL,
   sheet_trim_mm REAL NOT NULL,
-  finish_loss REAL NOT NULL
+  finish_loss REAL NOT NULL,
+  start_date TEXT NOT NULL DEFAULT '',
+  time_zone TEXT NOT NULL DEFAULT 'UTC',
+  hands INTEGER NOT NULL DEFAULT 1,
+  rack_m2 REAL,
+  largest_batch_m2 REAL,
+  sands_apart INTEGER NOT NULL DEFAULT 0 CHECK (sands_apart IN (0, 1)),
+  wood_warmer_c REAL NOT NULL DEFAULT 0,
+  drying_doubles_per_c REAL NOT NULL DEFAULT 10,
+  drying_uses_humidity INTEGER NOT NULL DEFAULT 1 CHECK (drying_uses_humidity IN (0, 1)),
+  climate_kind TEXT NOT NULL DEFAULT 'day-night' CHECK (climate_kind IN ('constant', 'day-night', 'hourly')),
+  day_c REAL NOT NULL DEFAULT 20,
+  night_c REAL NOT NULL DEFAULT 15,
+  day_humidity REAL NOT NULL DEFAULT 50,
+  night_humidity REAL NOT NULL DEFAULT 65,
+  keep_under_health_limit INTEGER NOT NULL DEFAULT 0 CHECK (keep_under_health_limit IN (0, 1))
 ) STRICT;
 
 CREATE TABLE recipe (
@@ -266,6 +346,17 @@ CREATE TABLE recoat_interval (
   scuff INTEGER NOT NULL CHECK (scuff IN (0, 1)),
   PRIMARY KEY (product_id, position)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE shop_hours (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  weekday INTEGER NOT NULL,
+  from_time TEXT NOT NULL,
+  to_time TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX shop_hours_by_project ON shop_hours (project_id, position);
 
 CREATE TABLE supplier (
   id TEXT NOT NULL PRIMARY KEY,

@@ -14,6 +14,8 @@
  *   was undone and then followed by another edit.
  * - `cutting_answer` holds the best cutting plan found for each question asked. It can be worked out again, so it has no
  *   history, and a row that is damaged is thrown away.
+ * - `calendar_answer` holds a project's coat calendar as last worked out, the moment it is planned from, and the secret
+ *   part of the address under which other programs may read it. No history either.
  */
 export const SCHEMA_SQL = `
 CREATE TABLE catalogue_state (
@@ -115,7 +117,22 @@ CREATE TABLE project (
   banding_order TEXT NOT NULL,
   kerf_mm REAL NOT NULL,
   sheet_trim_mm REAL NOT NULL,
-  finish_loss REAL NOT NULL
+  finish_loss REAL NOT NULL,
+  start_date TEXT NOT NULL DEFAULT '',
+  time_zone TEXT NOT NULL DEFAULT 'UTC',
+  hands INTEGER NOT NULL DEFAULT 1,
+  rack_m2 REAL,
+  largest_batch_m2 REAL,
+  sands_apart INTEGER NOT NULL DEFAULT 0 CHECK (sands_apart IN (0, 1)),
+  wood_warmer_c REAL NOT NULL DEFAULT 0,
+  drying_doubles_per_c REAL NOT NULL DEFAULT 10,
+  drying_uses_humidity INTEGER NOT NULL DEFAULT 1 CHECK (drying_uses_humidity IN (0, 1)),
+  climate_kind TEXT NOT NULL DEFAULT 'day-night' CHECK (climate_kind IN ('constant', 'day-night', 'hourly')),
+  day_c REAL NOT NULL DEFAULT 20,
+  night_c REAL NOT NULL DEFAULT 15,
+  day_humidity REAL NOT NULL DEFAULT 50,
+  night_humidity REAL NOT NULL DEFAULT 65,
+  keep_under_health_limit INTEGER NOT NULL DEFAULT 0 CHECK (keep_under_health_limit IN (0, 1))
 ) STRICT;
 
 CREATE TABLE part (
@@ -287,6 +304,76 @@ CREATE TABLE cutting_answer (
   check_text TEXT NOT NULL,
   at TEXT NOT NULL,
   UNIQUE (project_id, question)
+) STRICT;
+
+CREATE TABLE shop_hours (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  weekday INTEGER NOT NULL,
+  from_time TEXT NOT NULL,
+  to_time TEXT NOT NULL
+) STRICT;
+CREATE INDEX shop_hours_by_project ON shop_hours (project_id, position);
+
+CREATE TABLE day_off (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  date TEXT NOT NULL,
+  note TEXT NOT NULL
+) STRICT;
+CREATE INDEX day_off_by_project ON day_off (project_id, position);
+
+CREATE TABLE climate_row (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  date TEXT NOT NULL,
+  time TEXT NOT NULL,
+  temperature_c REAL,
+  humidity_percent REAL
+) STRICT;
+CREATE INDEX climate_row_by_project ON climate_row (project_id, position);
+
+CREATE TABLE pinned_task (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  task_id TEXT NOT NULL,
+  start TEXT NOT NULL
+) STRICT;
+CREATE INDEX pinned_task_by_project ON pinned_task (project_id, position);
+
+CREATE TABLE done_task (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  task_id TEXT NOT NULL,
+  start TEXT NOT NULL,
+  end_time TEXT NOT NULL,
+  litres REAL
+) STRICT;
+CREATE INDEX done_task_by_project ON done_task (project_id, position);
+
+CREATE TABLE arrival (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  product_id TEXT NOT NULL,
+  date TEXT NOT NULL
+) STRICT;
+CREATE INDEX arrival_by_project ON arrival (project_id, position);
+
+CREATE TABLE calendar_answer (
+  project_id INTEGER NOT NULL PRIMARY KEY REFERENCES project (id) ON DELETE CASCADE,
+  planned_from TEXT NOT NULL,
+  feed_token TEXT NOT NULL,
+  question TEXT NOT NULL,
+  answer TEXT,
+  events TEXT NOT NULL,
+  check_text TEXT NOT NULL,
+  at TEXT NOT NULL
 ) STRICT;
 
 INSERT INTO catalogue_state (id, revision) VALUES (1, 1);

@@ -17,6 +17,12 @@ const SCREEN_OF_TABLE = {
   onHand: 'buy',
   measurements: 'settings',
   sizes: 'settings',
+  shopHours: 'settings',
+  daysOff: 'settings',
+  climateRows: 'settings',
+  pins: 'settings',
+  doneTasks: 'settings',
+  arrivals: 'settings',
   settings: 'settings',
   products: 'catalogue',
 } as const satisfies Record<ProblemTable, ScreenName>;

@@ -2,6 +2,7 @@ import type { Migration } from '../migrate.ts';
 import { first } from './001-first.ts';
 import { cutPieces } from './002-cut-pieces.ts';
 import { cuttingAnswers } from './003-cutting-answers.ts';
+import { calendar } from './004-calendar.ts';
 
 /** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
-export const ALL_MIGRATIONS: readonly Migration[] = [first, cutPieces, cuttingAnswers];
+export const ALL_MIGRATIONS: readonly Migration[] = [first, cutPieces, cuttingAnswers, calendar];

@@ -3,14 +3,22 @@ import { productFaults } from '../../db/catalogue/product-faults.ts';
 import { productShape, supplierSchema } from '../../db/catalogue/product-schema.ts';
 import type { Product } from '../planning/product.ts';
 import type { EdgeName, ProjectSettings } from '../planning/project-input.ts';
+import { DEFAULT_SHOP_HOURS } from './default-settings.ts';
+import { calendarSettingShapes } from './document/calendar-setting-schemas.ts';
 import {
+  arrivalRow,
   blendRow,
+  climateRow,
+  dayOffRow,
+  doneTaskRow,
   extraRow,
   measurementRow,
   onHandRow,
   partRow,
+  pinRow,
   recipeRow,
   ruleRow,
+  shopHoursRow,
   sizeRow,
 } from './document/row-schemas.ts';
 import { choice, currency } from './document/value-schemas.ts';
@@ -40,6 +48,23 @@ const settings = z.strictObject({
   kerfMm: optional(z.number().min(0).max(50)),
   sheetTrimMm: optional(z.number().min(0).max(500)),
   finishLoss: optional(z.number().min(0).max(0.9)),
+  startDate: optional(calendarSettingShapes.startDate),
+  timeZone: optional(calendarSettingShapes.timeZone).meta({
+    description: 'IANA name of the time zone; left out: that of the machine.',
+  }),
+  hands: optional(calendarSettingShapes.hands),
+  rackM2: optional(calendarSettingShapes.rackM2),
+  largestBatchM2: optional(calendarSettingShapes.largestBatchM2),
+  sandsApart: optional(calendarSettingShapes.sandsApart),
+  woodWarmerC: optional(calendarSettingShapes.woodWarmerC),
+  dryingDoublesPerC: optional(calendarSettingShapes.dryingDoublesPerC),
+  dryingUsesHumidity: optional(calendarSettingShapes.dryingUsesHumidity),
+  climateKind: optional(calendarSettingShapes.climateKind),
+  dayC: optional(calendarSettingShapes.dayC),
+  nightC: optional(calendarSettingShapes.nightC),
+  dayHumidity: optional(calendarSettingShapes.dayHumidity),
+  nightHumidity: optional(calendarSettingShapes.nightHumidity),
+  keepUnderHealthLimit: optional(calendarSettingShapes.keepUnderHealthLimit),
 } satisfies Record<keyof ProjectSettings, z.ZodType>);
 
 /** An own product: what is left out is none or not known. */
@@ -75,6 +100,17 @@ export const documentSchema = z
     extras: z.array(extraRow).default([]),
     onHand: z.array(onHandRow).default([]),
     measurements: z.array(measurementRow).default([]),
+    shopHours: z
+      .array(shopHoursRow)
+      .default(DEFAULT_SHOP_HOURS.map((row) => ({ ...row })))
+      .meta({
+        description: 'When there are hands in the shop. Left out: weekday evenings and weekends.',
+      }),
+    daysOff: z.array(dayOffRow).default([]),
+    climateRows: z.array(climateRow).default([]),
+    pins: z.array(pinRow).default([]),
+    doneTasks: z.array(doneTaskRow).default([]),
+    arrivals: z.array(arrivalRow).default([]),
     products: z.array(ownProduct).default([]).meta({
       description: 'Own products, added to the shipped ones or, under the same id, in their place.',
     }),

@@ -1,5 +1,5 @@
 /** The project document: a project as a JSON file, in and out. Its schema is `project-document.schema.json`. */
-export { defaultSettings } from './default-settings.ts';
+export { DEFAULT_SHOP_HOURS, defaultSettings } from './default-settings.ts';
 export { type ProjectDocumentReading, readProjectDocument } from './document/read-project-document.ts';
 export { writeProjectDocument } from './document/write-project-document.ts';
 export { documentJsonSchema } from './document-json-schema.ts';

@@ -4,22 +4,30 @@
  */
 import type { Change, ChangeRequest, RowValues, Scalar } from '../../db/change.ts';
 import type {
+  ArrivalRow,
   BlendRow,
+  ClimateRow,
   ComponentRow,
+  DayOffRow,
+  DoneTaskRow,
   ExtraRow,
   MeasurementRow,
   OnHandRow,
   PartRow,
+  PinRow,
   ProjectRows,
   ProjectSummary,
   RecipeRow,
   RowTable,
   RuleRow,
+  ShopHoursRow,
   SizeRow,
   StepRow,
 } from '../../db/project-rows.ts';
 import type { ImportAnswers, ImportPreview } from '../exchange/import/preview-import.ts';
 import type { PreviewCell, PreviewRow } from '../exchange/part-list/preview-part-list.ts';
+import type { CalendarPlan } from '../planning/calendar/calendar-plan.ts';
+import type { ClockShift } from '../planning/calendar/clock-shift.ts';
 import type { SawCut } from '../planning/cutting/cut-order.ts';
 import type { Values } from '../planning/figure.ts';
 import type { Plan } from '../planning/plan-output.ts';
@@ -31,14 +39,19 @@ export type { StarterRecipe } from '../../db/catalogue/read-starter-recipes.ts';
 /** Rows travel as they are stored: flat, with their parent's id and their place in the list. */
 export { ROW_TABLES } from '../../db/project-rows.ts';
 export type {
+  ArrivalRow,
   BlendRow,
   Change,
   ChangeRequest,
+  ClimateRow,
   ComponentRow,
+  DayOffRow,
+  DoneTaskRow,
   ExtraRow,
   MeasurementRow,
   OnHandRow,
   PartRow,
+  PinRow,
   ProjectRows,
   ProjectSummary,
   RecipeRow,
@@ -46,6 +59,7 @@ export type {
   RowValues,
   RuleRow,
   Scalar,
+  ShopHoursRow,
   SizeRow,
   StepRow,
 };
@@ -193,6 +207,70 @@ export interface AdviceOutcome {
   readonly stocks: number;
   readonly costMinor: number | null;
 }
+
+/**
+ * GET /api/projects/:id/calendar, and the data of `event: calendar`: the coat calendar as last worked out.
+ *
+ * Minutes are real minutes gone by since midnight at the start of `firstDate`, so that drying is never an hour off. The
+ * clock on the wall shows `minute + aheadMin` of the last entry of `clockShifts` at or before it (none: the minute
+ * itself); `clockMinute` of `server/planning/display/` does that.
+ */
+export interface CalendarAnswer {
+  /** Of the project when this was answered. */
+  readonly revision: number;
+  /** working: a new plan is being worked out; failed: that went wrong, and is tried again after the next change. */
+  readonly state: 'ready' | 'working' | 'failed';
+  /** The plan is of an earlier state of the project, or from an earlier day. */
+  readonly stale: boolean;
+  /** Null before the first one is there. */
+  readonly plan: CalendarPlan | null;
+  /** Date of day 0 of this answer, YYYY-MM-DD. */
+  readonly firstDate: string;
+  readonly timeZone: string;
+  /** Now, when this was answered. */
+  readonly nowMinute: number;
+  /** Nothing new is planned before this minute; it moves on with a new day, or when a new plan from now is asked for. */
+  readonly plannedFromMinute: number;
+  /** In order of time; empty when the clocks are not changed within the shown span. */
+  readonly clockShifts: readonly ClockShift[];
+  /** The shown span: from day 0 to some days after the end of the plan. */
+  readonly days: readonly CalendarDay[];
+  /** The air the plan reckons with, over the shown span, one value per hour. */
+  readonly climate: readonly CalendarAir[];
+  readonly names: {
+    /** Recipe id to name. */
+    readonly recipes: Readonly<Record<string, string>>;
+    /** Part id to name. */
+    readonly parts: Readonly<Record<string, string>>;
+  };
+  /** Litres of each coat task by task id; null where the plan cannot tell. */
+  readonly coatLitres: Readonly<Record<string, number | null>>;
+  /** The first minute at which each product is needed, by product id. */
+  readonly neededBy: Readonly<Record<string, number>>;
+  /** Everything the calendar has to say: unreadable cells, unknown figures, what does not fit. */
+  readonly problems: readonly Problem[];
+  /** Path under which a calendar program may subscribe, with its secret part: /api/projects/7/calendar.ics?key=… */
+  readonly feedPath: string;
+}
+export interface CalendarDay {
+  /** YYYY-MM-DD */
+  readonly date: string;
+  /** 0 is Monday. */
+  readonly weekday: number;
+  readonly fromMinute: number;
+  readonly toMinute: number;
+  /** When there are hands in the shop, joined where they touch; empty on a day without. */
+  readonly windows: readonly { readonly fromMinute: number; readonly toMinute: number }[];
+  /** A day off of the project, whatever the weekday. */
+  readonly off: boolean;
+  readonly note: string;
+}
+export interface CalendarAir {
+  readonly minute: number;
+  readonly temperatureC: number;
+  readonly humidityPercent: number;
+}
+export type { CalendarPlan, ClockShift };
 
 /** The one error shape. */
 export interface ErrorAnswer {

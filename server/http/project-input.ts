@@ -42,6 +42,12 @@ export function bareInput(input: ProjectInput): ProjectInput {
     extras: input.extras.map(bare),
     onHand: input.onHand.map(bare),
     measurements: input.measurements.map(bare),
+    shopHours: input.shopHours.map(bare),
+    daysOff: input.daysOff.map(bare),
+    climateRows: input.climateRows.map(bare),
+    pins: input.pins.map(bare),
+    doneTasks: input.doneTasks.map(bare),
+    arrivals: input.arrivals.map(bare),
   };
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { calendarSettingShapes } from '../exchange/document/calendar-setting-schemas.ts';
 import type {
   ApplicationMethod,
   CostCategory,
@@ -39,6 +40,8 @@ const id = z
 /** An id, or the tempId of a row inserted earlier in the same request. */
 export const rowReference = z.string().min(1).max(LONGEST_NAME);
 const amount = z.number().min(0).max(LARGEST_AMOUNT);
+/** A temperature as typed or pasted, C; whether a shop can have it is planning's question. */
+const degrees = z.number().min(-1000).max(1000);
 const size = z.number().positive().max(LARGEST_LENGTH_MM);
 const money = z.int().min(0).max(LARGEST_MONEY);
 
@@ -106,6 +109,7 @@ export const settingsShape = {
   kerfMm: z.number().min(0).max(50),
   sheetTrimMm: z.number().min(0).max(500),
   finishLoss: z.number().min(0).max(0.9),
+  ...calendarSettingShapes,
 } satisfies Record<keyof ProjectSettings, z.ZodType>;
 export const settingsSchema = z.strictObject(settingsShape).meta({ id: 'ProjectSettings' });
 
@@ -181,6 +185,17 @@ export const rowShapes = {
   },
   measurements: { productId: cell, thicknessMm: z.number().positive().max(1000) },
   sizes: { name: cell, value: cell, note: cell },
+  shopHours: { weekday: z.int().min(0).max(6), from: cell, to: cell },
+  daysOff: { date: cell, note: cell },
+  climateRows: {
+    date: cell,
+    time: cell,
+    temperatureC: degrees.nullable(),
+    humidityPercent: amount.nullable(),
+  },
+  pins: { taskId: cell, start: cell },
+  doneTasks: { taskId: cell, start: cell, end: cell, litres: amount.nullable() },
+  arrivals: { productId: cell, date: cell },
 } satisfies { readonly [Table in RowTable]: Readonly<Record<FieldName<Table>, z.ZodType>> };
 
 const tables = Object.keys(rowShapes) as RowTable[];

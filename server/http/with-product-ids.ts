@@ -26,5 +26,6 @@ export function withProductIds(project: NewProject, ids: ReadonlyMap<string, str
     extras: project.extras.map(renamed),
     onHand: project.onHand.map(renamed),
     measurements: project.measurements.map(renamed),
+    arrivals: project.arrivals.map(renamed),
   };
 }

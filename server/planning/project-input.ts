@@ -38,6 +38,36 @@ export interface ProjectSettings {
   readonly sheetTrimMm: number;
   /** Share of finish lost to spills, filters and wet edges, e.g. 0.05. */
   readonly finishLoss: number;
+  /** First day of finishing, YYYY-MM-DD; empty for today. */
+  readonly startDate: string;
+  /** IANA name, e.g. Europe/Berlin: the clock that working hours, pins and facts are given in. */
+  readonly timeZone: string;
+  /** People who can work at the same time, 1 to 20. */
+  readonly hands: number;
+  /** Area on which wet parts can lie, m2; null when it never runs out. */
+  readonly rackM2: number | null;
+  /** Most face area coated in one go, m2; null for as much as rack and working time allow. */
+  readonly largestBatchM2: number | null;
+  /** Sanding dust cannot reach wet coats: another room, or outdoors. */
+  readonly sandsApart: boolean;
+  /** How much warmer than the air the wood is when it is coated, C; below 0 for parts brought in from the cold. */
+  readonly woodWarmerC: number;
+  /** Drying is taken to be twice as fast in air so many degrees warmer, C. */
+  readonly dryingDoublesPerC: number;
+  /** Waterborne coats are taken to dry more slowly in damp air. */
+  readonly dryingUsesHumidity: boolean;
+  /**
+   * What is known of the shop's air: the same at all hours (the day values), one level by day and one by night, or the
+   * rows of `climateRows`, which the day values fill where there is none.
+   */
+  readonly climateKind: 'constant' | 'day-night' | 'hourly';
+  readonly dayC: number;
+  readonly nightC: number;
+  /** Relative humidity, percent. */
+  readonly dayHumidity: number;
+  readonly nightHumidity: number;
+  /** Batches are kept so small that the vapour of one coat stays below the health limit, where that is known. */
+  readonly keepUnderHealthLimit: boolean;
 }
 
 /** `hidden`: in a joint or against a wall, neither banded nor finished. `bare`: seen, finished but not banded. Else a banding product id. */
@@ -172,6 +202,59 @@ export interface NamedSize {
   readonly note: string;
 }
 
+/** One stretch of a weekday in which there are hands in the shop. */
+export interface ShopHours {
+  readonly id: string;
+  /** 0 is Monday, 6 is Sunday. */
+  readonly weekday: number;
+  /** As typed: "18:00", "6 pm". */
+  readonly from: string;
+  readonly to: string;
+}
+
+/** A day without work, whatever the weekday. Dates are YYYY-MM-DD. */
+export interface DayOff {
+  readonly id: string;
+  readonly date: string;
+  readonly note: string;
+}
+
+/** The shop's air from a moment on, until the next row. */
+export interface ClimateRow {
+  readonly id: string;
+  readonly date: string;
+  /** "14:00"; empty for the whole day. */
+  readonly time: string;
+  readonly temperatureC: number | null;
+  /** Null takes the day value of the settings. */
+  readonly humidityPercent: number | null;
+}
+
+/** A task of the calendar that is to start at a moment of the user's choice. */
+export interface PinnedTask {
+  readonly id: string;
+  readonly taskId: string;
+  /** YYYY-MM-DDTHH:MM in the project's time zone. */
+  readonly start: string;
+}
+
+/** A task of the calendar that is done: from the first to the last stroke, in the project's time zone. */
+export interface DoneTask {
+  readonly id: string;
+  readonly taskId: string;
+  readonly start: string;
+  readonly end: string;
+  /** What was used, where it was measured. */
+  readonly litres: number | null;
+}
+
+/** When a product is in the shop; products without a row are there already. */
+export interface Arrival {
+  readonly id: string;
+  readonly productId: string;
+  readonly date: string;
+}
+
 export type CostCategory =
   | 'sheets'
   | 'boards'
@@ -234,6 +317,12 @@ export interface ProjectInput {
   readonly extras: readonly ExtraLine[];
   readonly onHand: readonly OnHand[];
   readonly measurements: readonly Measurement[];
+  readonly shopHours: readonly ShopHours[];
+  readonly daysOff: readonly DayOff[];
+  readonly climateRows: readonly ClimateRow[];
+  readonly pins: readonly PinnedTask[];
+  readonly doneTasks: readonly DoneTask[];
+  readonly arrivals: readonly Arrival[];
   readonly catalogue: Catalogue;
   /** Cutting plans found earlier; one is used where its question is asked again, after it has been checked. */
   readonly foundLayouts?: readonly FoundLayout[];

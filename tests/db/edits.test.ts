@@ -372,6 +372,12 @@ function changeOf(project: OpenProject, { kind, table, row, other, text }: Move)
     onHand: { productId: text, count: row, lengthMm: other / 3 },
     measurements: { thicknessMm: row + 0.1 },
     sizes: { name: text, value: text },
+    shopHours: { weekday: row % 7, from: text, to: text },
+    daysOff: { date: text },
+    climateRows: { date: text, temperatureC: row / 3, humidityPercent: other % 2 === 0 ? null : row },
+    pins: { taskId: text, start: text },
+    doneTasks: { taskId: text, end: text, litres: other % 2 === 0 ? null : row / 7 },
+    arrivals: { productId: text, date: text },
   };
   if (kind === 'insert' && Object.keys(values[table]).length > 0)
     return { op: 'insert', table, before, values: values[table] };

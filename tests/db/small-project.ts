@@ -1,5 +1,6 @@
 import type { NewProject } from '../../db/create-project.ts';
 import type { PartInput, ProjectSettings, RecipeStep } from '../../server/planning/project-input.ts';
+import { CALENDAR_SETTINGS } from '../planning/calendar/no-calendar.ts';
 
 /** A made-up project with at least one row in every list, for tests of storing and editing. */
 
@@ -18,6 +19,7 @@ export const settings: ProjectSettings = {
   kerfMm: 3,
   sheetTrimMm: 5,
   finishLoss: 0.05,
+  ...CALENDAR_SETTINGS,
 };
 
 export const part: PartInput = {
@@ -103,4 +105,18 @@ export const smallProject: NewProject = {
     { id: 'roll', productId: 'birch-veneer-22', amount: 7.5, count: 1, lengthMm: null, widthMm: null },
   ],
   measurements: [{ id: 'ply', productId: 'birch-ply-18', thicknessMm: 17.6 }],
+  shopHours: [{ id: 'saturday', weekday: 5, from: '9:00', to: '17:00' }],
+  daysOff: [{ id: 'feast', date: '2027-05-01', note: 'closed' }],
+  climateRows: [{ id: 'cold', date: '2027-04-02', time: '', temperatureC: 12, humidityPercent: 60 }],
+  pins: [{ id: 'pin', taskId: 'show#1:show:top-1', start: '2027-04-03T10:00' }],
+  doneTasks: [
+    {
+      id: 'first',
+      taskId: 'show#1:show:stain-1',
+      start: '2027-04-02T10:00',
+      end: '2027-04-02T10:30',
+      litres: null,
+    },
+  ],
+  arrivals: [{ id: 'van', productId: 'oil-poly-satin', date: '2027-04-01' }],
 };

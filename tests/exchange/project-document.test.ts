@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readCatalogue } from '../../db/catalogue/read-catalogue.ts';
 import {
+  DEFAULT_SHOP_HOURS,
   defaultSettings,
   documentJsonSchema,
   readProjectDocument,
@@ -11,6 +12,7 @@ import {
 import { plan } from '../../server/planning/plan.ts';
 import type { Problem } from '../../server/planning/problem.ts';
 import type { ProjectInput } from '../../server/planning/project-input.ts';
+import { NO_CALENDAR_ROWS } from '../planning/calendar/no-calendar.ts';
 import { smallDocument } from './small-document.ts';
 
 const catalogue = readCatalogue();
@@ -161,6 +163,8 @@ describe('a document', () => {
       extras: [],
       onHand: [],
       measurements: [],
+      ...NO_CALENDAR_ROWS,
+      shopHours: DEFAULT_SHOP_HOURS.map((row, index) => ({ id: String(index + 1), ...row })),
       catalogue,
     });
   });
@@ -509,6 +513,7 @@ describe('writing a document', () => {
       format: 'plywright-project',
       version: 1,
       settings: bare.settings,
+      shopHours: bare.shopHours,
       sizes: [{ id: '1', name: 'depth', value: '400 mm' }],
       parts: [{ id: '1', name: 'Seat' }],
       rules: [{ id: '1', productId: 'rag-lint-free', per: 'coat-area' }],

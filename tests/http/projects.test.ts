@@ -5,7 +5,7 @@ import { openApp } from './open-app.ts';
 import { document } from './small-document.ts';
 
 describe('projects', () => {
-  it('begin with sensible settings, no rows and nothing to undo', async () => {
+  it('begin with sensible settings and working hours, no other rows and nothing to undo', async () => {
     const app = openApp();
     const answer = await app.send('post', '/api/projects', {
       name: ' Oak desk ',
@@ -16,7 +16,9 @@ describe('projects', () => {
     const state = answer.body as ProjectState;
     expect(state.settings).toMatchObject({ name: 'Oak desk', units: 'us', currency: 'USD', overhangMm: 25 });
     expect(state).toMatchObject({ revision: 1, canUndo: false, canRedo: false, undoLabel: null });
-    expect(Object.values(state.rows).flat()).toEqual([]);
+    const { shopHours, ...rows } = state.rows;
+    expect(Object.values(rows).flat()).toEqual([]);
+    expect(shopHours).toHaveLength(7);
     expect((await app.send('get', `/api/projects/${state.id}`)).body).toEqual(state);
     const { projects } = (await app.send('get', '/api/projects')).body as { projects: { id: string }[] };
     expect(projects.at(-1)).toMatchObject({ id: state.id, name: 'Oak desk', revision: 1 });

@@ -48,6 +48,22 @@ const examples = (
     'thicknessMm',
   ],
   sizes: [{ name: 'ply', value: '18' }, { value: '=depth' }, { value: 18 }, 'value'],
+  shopHours: [{ weekday: 4, from: '8:00', to: '12:00' }, { from: '9 am' }, { weekday: 7 }, 'weekday'],
+  daysOff: [{ date: '2027-12-25', note: 'holiday' }, { date: 'Christmas' }, { date: 20271225 }, 'date'],
+  climateRows: [
+    { date: '2027-01-02', time: '06:00', temperatureC: -4.5, humidityPercent: 80 },
+    { humidityPercent: null },
+    { temperatureC: 'cold' },
+    'temperatureC',
+  ],
+  pins: [{ taskId: 'a#1:show:1-1', start: '2027-01-02T09:00' }, { start: 'noon' }, { start: 9 }, 'start'],
+  doneTasks: [
+    { taskId: 'a#1:show:1-1', start: '2027-01-02T09:00', end: '2027-01-02T09:40' },
+    { litres: 0.35 },
+    { litres: -1 },
+    'litres',
+  ],
+  arrivals: [{ productId: 'oil-poly-satin', date: '2027-01-02' }, { date: '' }, { date: null }, 'date'],
 });
 
 describe.each(ROW_TABLES)('the rows of %s', (table) => {

@@ -11,6 +11,12 @@ type Path = readonly PropertyKey[];
 
 const ROW_NAMES = {
   sizes: 'Named size',
+  shopHours: 'Working window',
+  daysOff: 'Day off',
+  climateRows: 'Climate row',
+  pins: 'Pinned task',
+  doneTasks: 'Done task',
+  arrivals: 'Arrival',
   parts: 'Part',
   recipes: 'Recipe',
   blends: 'Blend',

@@ -21,6 +21,12 @@ export interface NumberedDocument {
   readonly extras: NumberedRows<FullDocument['extras']>;
   readonly onHand: NumberedRows<FullDocument['onHand']>;
   readonly measurements: NumberedRows<FullDocument['measurements']>;
+  readonly shopHours: NumberedRows<FullDocument['shopHours']>;
+  readonly daysOff: NumberedRows<FullDocument['daysOff']>;
+  readonly climateRows: NumberedRows<FullDocument['climateRows']>;
+  readonly pins: NumberedRows<FullDocument['pins']>;
+  readonly doneTasks: NumberedRows<FullDocument['doneTasks']>;
+  readonly arrivals: NumberedRows<FullDocument['arrivals']>;
 }
 
 /** Gives every row of a document its id, and reports the ids that two rows of a table have. See `numberRows`. */
@@ -44,6 +50,12 @@ export function numberDocument(given: FullDocument): {
   const extras = numberRows('extras', given.extras);
   const onHand = numberRows('onHand', given.onHand);
   const measurements = numberRows('measurements', given.measurements);
+  const shopHours = numberRows('shopHours', given.shopHours);
+  const daysOff = numberRows('daysOff', given.daysOff);
+  const climateRows = numberRows('climateRows', given.climateRows);
+  const pins = numberRows('pins', given.pins);
+  const doneTasks = numberRows('doneTasks', given.doneTasks);
+  const arrivals = numberRows('arrivals', given.arrivals);
 
   const stepsOf = dealer(steps.rows);
   const componentsOf = dealer(components.rows);
@@ -60,10 +72,31 @@ export function numberDocument(given: FullDocument): {
       extras: extras.rows,
       onHand: onHand.rows,
       measurements: measurements.rows,
+      shopHours: shopHours.rows,
+      daysOff: daysOff.rows,
+      climateRows: climateRows.rows,
+      pins: pins.rows,
+      doneTasks: doneTasks.rows,
+      arrivals: arrivals.rows,
     },
-    problems: [sizes, parts, recipes, steps, blends, components, rules, extras, onHand, measurements].flatMap(
-      ({ problems }) => problems,
-    ),
+    problems: [
+      sizes,
+      parts,
+      recipes,
+      steps,
+      blends,
+      components,
+      rules,
+      extras,
+      onHand,
+      measurements,
+      shopHours,
+      daysOff,
+      climateRows,
+      pins,
+      doneTasks,
+      arrivals,
+    ].flatMap(({ problems }) => problems),
   };
 }
 

@@ -31,7 +31,7 @@ function usedProductIds(input: ProjectInput): Set<string> {
     ]),
     ...input.recipes.flatMap(({ steps }) => steps.flatMap((step) => [step.productId, step.thinnerId])),
     ...input.blends.flatMap(({ components }) => components.map(({ productId }) => productId)),
-    ...[...input.rules, ...input.extras, ...input.onHand, ...input.measurements].map(
+    ...[...input.rules, ...input.extras, ...input.onHand, ...input.measurements, ...input.arrivals].map(
       ({ productId }) => productId,
     ),
   ]);

@@ -1,6 +1,9 @@
 import type {
   ApplicationMethod,
   Blend,
+  ClimateRow,
+  DayOff,
+  DoneTask,
   ExtraLine,
   NamedSize,
   OnHand,
@@ -77,3 +80,13 @@ export const ON_HAND_DEFAULTS: Without<OnHand, 'productId' | 'amount'> = {
   lengthMm: null,
   widthMm: null,
 };
+
+export const DAY_OFF_DEFAULTS: Without<DayOff, 'date'> = { note: '' };
+
+export const CLIMATE_DEFAULTS: Without<ClimateRow, 'date'> = {
+  time: '',
+  temperatureC: null,
+  humidityPercent: null,
+};
+
+export const DONE_DEFAULTS: Without<DoneTask, 'taskId' | 'start' | 'end'> = { litres: null };

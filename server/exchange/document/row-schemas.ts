@@ -9,6 +9,8 @@ import type {
 } from '../../planning/project-input.ts';
 import {
   BLEND_DEFAULTS,
+  CLIMATE_DEFAULTS,
+  DONE_DEFAULTS,
   EXTRA_DEFAULTS,
   ON_HAND_DEFAULTS,
   PART_DEFAULTS,
@@ -134,3 +136,32 @@ export const measurementRow = z.strictObject({
   productId: cell,
   thicknessMm: z.number().positive().max(1000),
 });
+
+export const shopHoursRow = z.strictObject({
+  id,
+  weekday: z.int().min(0).max(6).meta({ description: '0 is Monday, 6 is Sunday.' }),
+  from: cell,
+  to: cell,
+});
+
+export const dayOffRow = z.strictObject({ id, date: cell, note });
+
+export const climateRow = z.strictObject({
+  id,
+  date: cell,
+  time: cell.default(CLIMATE_DEFAULTS.time).meta({ description: 'Left out: the whole day.' }),
+  temperatureC: z.number().min(-1000).max(1000).nullable().default(CLIMATE_DEFAULTS.temperatureC),
+  humidityPercent: amount.nullable().default(CLIMATE_DEFAULTS.humidityPercent),
+});
+
+export const pinRow = z.strictObject({ id, taskId: cell, start: cell });
+
+export const doneTaskRow = z.strictObject({
+  id,
+  taskId: cell,
+  start: cell,
+  end: cell,
+  litres: amount.nullable().default(DONE_DEFAULTS.litres),
+});
+
+export const arrivalRow = z.strictObject({ id, productId: cell, date: cell });

@@ -5,6 +5,9 @@ import { DOCUMENT_FORMAT, DOCUMENT_VERSION, type ProjectDocument } from '../docu
 import { ownRows } from './own-rows.ts';
 import {
   BLEND_DEFAULTS,
+  CLIMATE_DEFAULTS,
+  DAY_OFF_DEFAULTS,
+  DONE_DEFAULTS,
   defaultMethod,
   EXTRA_DEFAULTS,
   ON_HAND_DEFAULTS,
@@ -15,9 +18,12 @@ import {
   STEP_DEFAULTS,
 } from './row-defaults.ts';
 
+/** Lists that, left out, would not be read as empty. */
+const ALWAYS_WRITTEN: ReadonlySet<string> = new Set(['parts', 'shopHours']);
+
 /**
  * A project as a document. Settings are written in full and ids are kept; fields of rows that equal their default are
- * left out, and so are empty lists. Products and suppliers go along as `ownRows` says. Reading the document with
+ * left out, and so are empty lists where that says the same. Products and suppliers go along as `ownRows` says. Reading the document with
  * `shipped` gives the same rows and settings again, and the same plan.
  */
 export function writeProjectDocument(
@@ -36,6 +42,12 @@ export function writeProjectDocument(
     extras: input.extras.map((row) => without(EXTRA_DEFAULTS, row)),
     onHand: input.onHand.map((row) => without(ON_HAND_DEFAULTS, row)),
     measurements: input.measurements,
+    shopHours: input.shopHours,
+    daysOff: input.daysOff.map((row) => without(DAY_OFF_DEFAULTS, row)),
+    climateRows: input.climateRows.map((row) => without(CLIMATE_DEFAULTS, row)),
+    pins: input.pins,
+    doneTasks: input.doneTasks.map((row) => without(DONE_DEFAULTS, row)),
+    arrivals: input.arrivals,
     ...ownRows(input, shipped),
   };
   const document = {
@@ -43,7 +55,7 @@ export function writeProjectDocument(
     version: DOCUMENT_VERSION,
     settings: input.settings,
     ...Object.fromEntries(
-      Object.entries(lists).filter(([name, rows]) => name === 'parts' || rows.length > 0),
+      Object.entries(lists).filter(([name, rows]) => ALWAYS_WRITTEN.has(name) || rows.length > 0),
     ),
   };
   // The rows are narrowed by name here, which the type cannot follow; the tests read every document back.

@@ -8,7 +8,11 @@ import { deleteProject, listProjects } from '../../../db/projects.repository.ts'
 import { documentJsonSchema } from '../../exchange/document-json-schema.ts';
 import { documentSchema } from '../../exchange/document-schema.ts';
 import { exportFileName } from '../../exchange/export/export-file-name.ts';
-import { defaultSettings, writeProjectDocument } from '../../exchange/project-document.ts';
+import {
+  DEFAULT_SHOP_HOURS,
+  defaultSettings,
+  writeProjectDocument,
+} from '../../exchange/project-document.ts';
 import { plan } from '../../planning/plan.ts';
 import type { ProjectSettings } from '../../planning/project-input.ts';
 import { projectStateSchema, projectSummarySchema } from '../answer-schemas.ts';
@@ -156,5 +160,11 @@ function emptyProject(settings: ProjectSettings): NewProject {
     extras: [],
     onHand: [],
     measurements: [],
+    shopHours: DEFAULT_SHOP_HOURS.map((row, index) => ({ ...row, id: String(index + 1) })),
+    daysOff: [],
+    climateRows: [],
+    pins: [],
+    doneTasks: [],
+    arrivals: [],
   };
 }

@@ -49,6 +49,21 @@ const settings: fc.Arbitrary<ProjectSettings> = fc.record({
   kerfMm: fc.integer({ min: 0, max: 50 }),
   sheetTrimMm: fc.integer({ min: 0, max: 500 }),
   finishLoss: fc.integer({ min: 0, max: 90 }).map((percent) => percent / 100),
+  startDate: choice('', '2028-02-29'),
+  timeZone: choice('UTC', 'Europe/Berlin', 'America/New_York'),
+  hands: fc.integer({ min: 1, max: 20 }),
+  rackM2: orNull(fc.integer({ min: 1, max: 100 })),
+  largestBatchM2: orNull(fc.integer({ min: 1, max: 100 })),
+  sandsApart: fc.boolean(),
+  woodWarmerC: fc.integer({ min: -60, max: 60 }),
+  dryingDoublesPerC: fc.integer({ min: 1, max: 1000 }),
+  dryingUsesHumidity: fc.boolean(),
+  climateKind: choice<ProjectSettings['climateKind']>('constant', 'day-night', 'hourly'),
+  dayC: fc.integer({ min: -50, max: 60 }),
+  nightC: fc.integer({ min: -50, max: 60 }),
+  dayHumidity: fc.integer({ min: 1, max: 100 }),
+  nightHumidity: fc.integer({ min: 1, max: 100 }),
+  keepUnderHealthLimit: fc.boolean(),
 });
 
 /** Rows with ids of their own: numbers as the database gives them, or words. */
@@ -172,6 +187,19 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
     }),
   ),
   measurements: rows(fc.record({ productId, thicknessMm: fc.double({ min: 0.1, max: 1000, noNaN: true }) })),
+  shopHours: rows(fc.record({ weekday: fc.integer({ min: 0, max: 6 }), from: text, to: text })),
+  daysOff: rows(fc.record({ date: text, note: text })),
+  climateRows: rows(
+    fc.record({
+      date: text,
+      time: text,
+      temperatureC: orNull(fc.integer({ min: -40, max: 60 })),
+      humidityPercent: orNull(fc.integer({ min: 0, max: 100 })),
+    }),
+  ),
+  pins: rows(fc.record({ taskId: text, start: text })),
+  doneTasks: rows(fc.record({ taskId: text, start: text, end: text, litres: orNull(amount) })),
+  arrivals: rows(fc.record({ productId, date: text })),
 });
 
 const catalogue = {

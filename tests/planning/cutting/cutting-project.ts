@@ -7,6 +7,7 @@ import type {
   ProjectInput,
   ProjectSettings,
 } from '../../../server/planning/project-input.ts';
+import { CALENDAR_SETTINGS, NO_CALENDAR_ROWS } from '../calendar/no-calendar.ts';
 import type { Demand } from './check-layout.ts';
 
 export interface PackOf {
@@ -105,6 +106,7 @@ export function cuttingProject(
       kerfMm: 3,
       sheetTrimMm: 0,
       finishLoss: 0,
+      ...CALENDAR_SETTINGS,
       ...more.settings,
     },
     sizes: [],
@@ -117,6 +119,7 @@ export function cuttingProject(
     extras: [],
     onHand: more.onHand ?? [],
     measurements: [],
+    ...NO_CALENDAR_ROWS,
     catalogue: { products, suppliers: [] },
   };
   return { input, parts: demands.map(partPlan), demands };

@@ -15,6 +15,7 @@ import type {
   Recipe,
   RecipeStep,
 } from '../../../server/planning/project-input.ts';
+import { CALENDAR_SETTINGS, NO_CALENDAR_ROWS } from '../calendar/no-calendar.ts';
 
 /** Small builders for tests of finish, packs and buying: everything not named is empty or neutral. */
 
@@ -94,6 +95,7 @@ export const SETTINGS: ProjectSettings = {
   kerfMm: 3,
   sheetTrimMm: 0,
   finishLoss: 0,
+  ...CALENDAR_SETTINGS,
 };
 
 export function aStep(id: string, kind: RecipeStep['kind'], more: Partial<RecipeStep> = {}): RecipeStep {
@@ -200,6 +202,7 @@ export function aProject(
     extras: [],
     onHand: [],
     measurements: [],
+    ...NO_CALENDAR_ROWS,
     ...tables,
     settings: { ...SETTINGS, ...settings },
     catalogue: { products, suppliers },

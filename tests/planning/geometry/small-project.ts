@@ -1,5 +1,6 @@
 import type { Pack, Product, ProductChoices, ProductFigure } from '../../../server/planning/product.ts';
 import type { PartInput, ProjectInput, ProjectSettings } from '../../../server/planning/project-input.ts';
+import { CALENDAR_SETTINGS, NO_CALENDAR_ROWS } from '../calendar/no-calendar.ts';
 
 /** Projects of a few rows, built from what a test wants to say and plain defaults for the rest. */
 
@@ -130,6 +131,7 @@ export function smallProject({
       kerfMm: 3,
       sheetTrimMm: 0,
       finishLoss: 0,
+      ...CALENDAR_SETTINGS,
       ...settings,
     },
     sizes: [],
@@ -140,6 +142,7 @@ export function smallProject({
     extras: [],
     onHand: [],
     measurements: [],
+    ...NO_CALENDAR_ROWS,
     ...rest,
     catalogue: { products, suppliers: [] },
   };
