@@ -7,15 +7,24 @@ import { refreshWorking } from './working-actions.ts';
 /** The version of the plan shown, as the server counts them from its start. */
 let shown: { readonly projectId: string; readonly planVersion: number } | null = null;
 
+/** The latest answer heard from the server as it runs. */
+let latest = 0;
+
 /** Asks how the searches stand: when a stream of events begins, since what it said before was missed. */
 export async function fetchCutting(projectId: string): Promise<void> {
+  // The stream may be that of a server started anew, which counts from the beginning.
+  latest = 0;
   hearCutting(projectId, await request<CuttingSearchAnswer>('GET', path(projectId, 'search')));
 }
 
-/** Takes what the server says of the searches. A better plan of the same revision is fetched without the rows. */
+/**
+ * Takes what the server says of the searches, unless something later has been heard: the answer to “Stop” may come after
+ * the event that the search has ended. A better plan of the same revision is fetched without the rows.
+ */
 export function hearCutting(projectId: string, answer: CuttingSearchAnswer): void {
   const { project } = getState();
-  if (project?.id !== projectId) return;
+  if (project?.id !== projectId || answer.sequence < latest) return;
+  latest = answer.sequence;
   setState({ cutting: answer });
   const seen = shown?.projectId === projectId ? shown.planVersion : 0;
   shown = { projectId, planVersion: answer.planVersion };

@@ -80,6 +80,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
   let queue: Wanted[] = [];
   let running: Running | null = null;
   let lastId = 0;
+  let lastAnswer = 0;
   let closed = false;
 
   events.watch((projectId) =>
@@ -311,6 +312,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
     const entry = plans.current(projectId);
     const looks = materialLooks(entry);
     return {
+      sequence: ++lastAnswer,
       revision: entry.project.revision,
       planVersion: entry.planVersion,
       materials: entry.plan.materials.map((material) => {

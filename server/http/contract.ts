@@ -166,6 +166,11 @@ export type { SawCut };
 
 /** GET /api/projects/:id/cutting/search, and the data of `event: cutting`: how the searches for better cutting stand. */
 export interface CuttingSearchAnswer {
+  /**
+   * Rises with every answer since the server's start. An answer to a request and an event travel apart and may arrive
+   * the wrong way round: a window keeps the later one.
+   */
+  readonly sequence: number;
   readonly revision: number;
   /** Another than before: the plan of this revision has become better, and is worth reading again. */
   readonly planVersion: number;

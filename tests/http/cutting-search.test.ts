@@ -271,7 +271,7 @@ describe('a plan that is being sawn', () => {
 describe('what a search has found', () => {
   /** A project that was searched, and its plan after that. */
   async function searched(settings: Partial<CuttingSettings> = {}) {
-    const open = await listening({ ...SHORT, ...settings });
+    const open = await listening({ ...SHORT, mostSteps: 120, ...settings });
     const state = await imported(open.app, hardCutting(2));
     const first = await open.window(state.id);
     await first.until('cutting', isOver);

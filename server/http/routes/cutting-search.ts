@@ -40,6 +40,9 @@ const material = z
 
 const searchAnswer = z
   .strictObject({
+    sequence: z
+      .int()
+      .meta({ description: 'Rises with every answer since the start; of two that cross, the later holds.' }),
     revision: z.int(),
     planVersion: z
       .int()
