@@ -1,13 +1,13 @@
 import type { ProblemPlace } from '../../server/planning/problem.ts';
 
-/** The one value a field shows and changes, named as problems name it. */
+/** The one value a field shows and changes, named as problems name it; of suppliers no problem speaks. */
 export interface Place {
-  readonly table: ProblemPlace['table'];
+  readonly table: ProblemPlace['table'] | 'suppliers';
   readonly id: string | null;
   readonly field: string;
 }
 
-export function placeKey(place: ProblemPlace): string {
+export function placeKey(place: ProblemPlace | Place): string {
   return `${place.table}/${place.id ?? ''}/${place.field ?? ''}`;
 }
 

@@ -7,11 +7,20 @@ export interface CatalogueView {
   readonly kind: ProductKind | '';
   readonly retired: boolean;
   readonly productId: string | null;
+  /** The suppliers are shown in place of a product. */
+  readonly suppliers: boolean;
   /** The figure whose form is open. */
   readonly figure: ProductFigureName | null;
 }
 
-let view: CatalogueView = { search: '', kind: '', retired: false, productId: null, figure: null };
+let view: CatalogueView = {
+  search: '',
+  kind: '',
+  retired: false,
+  productId: null,
+  suppliers: false,
+  figure: null,
+};
 
 export function catalogueView(): CatalogueView {
   return view;
@@ -24,11 +33,15 @@ export function setCatalogueView(patch: Partial<CatalogueView>): void {
 
 /** Opens a product; its own form state starts afresh. */
 export function openProduct(productId: string | null): void {
-  setCatalogueView({ productId, figure: null });
+  setCatalogueView({ productId, suppliers: false, figure: null });
+}
+
+export function showSuppliers(suppliers: boolean): void {
+  setCatalogueView({ productId: null, suppliers, figure: null });
 }
 
 /** Opens the product the user asked to be taken to. */
 export function openFocusedProduct({ focus }: AppState): void {
   if (focus?.table === 'products' && focus.id !== null && focus.id !== view.productId)
-    view = { ...view, productId: focus.id, figure: null };
+    view = { ...view, productId: focus.id, suppliers: false, figure: null };
 }

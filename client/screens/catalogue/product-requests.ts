@@ -1,19 +1,19 @@
-import type { Product } from '../../../server/planning/product.ts';
+import type { Product, Supplier } from '../../../server/planning/product.ts';
 import type { Refusal } from '../../fields/faults.ts';
 import { ApiError, request } from '../../state/api.ts';
 import { actions } from '../../state/store.ts';
 
 /** Asks the server to change the catalogue and shows the new state of it; a refusal comes back in words. */
-async function ask(
-  method: 'POST' | 'PATCH',
+async function ask<Row = Product>(
+  method: 'POST' | 'PATCH' | 'DELETE',
   path: string,
   body?: unknown,
 ): Promise<{
-  readonly product: Product | null;
+  readonly product: Row | null;
   readonly refusal: (Refusal & { readonly field: string | null }) | null;
 }> {
   try {
-    const product = await request<Product>(method, path, body);
+    const product = await request<Row>(method, path, body);
     await actions.reloadCatalogue();
     return { product, refusal: null };
   } catch (error) {
@@ -42,4 +42,17 @@ export function duplicateProduct(id: string) {
 
 export function retireProduct(id: string, retired: boolean) {
   return ask('POST', productPath(id, retired ? '/retire' : '/restore'));
+}
+
+export type SupplierPatch = Partial<Omit<Supplier, 'id'>>;
+
+/** Adds a supplier and answers its id; null when it was refused, which is then said. */
+export async function addSupplier(name: string): Promise<string | null> {
+  const { product, refusal } = await ask<Supplier>('POST', '/api/suppliers', { name });
+  if (refusal !== null) actions.say({ kind: 'error', text: refusal.message, wayOut: refusal.wayOut });
+  return product?.id ?? null;
+}
+
+export async function patchSupplier(id: string, patch: SupplierPatch): Promise<Refusal | null> {
+  return (await ask<Supplier>('PATCH', `/api/suppliers/${encodeURIComponent(id)}`, patch)).refusal;
 }

@@ -5,7 +5,7 @@ import { KIND_WORDS } from '../../fields/products-of.ts';
 import { screenIcon } from '../../fields/screen-icons.ts';
 import { icon } from '../../shell/icons.ts';
 import { askForNewProduct } from './add-product.ts';
-import { type CatalogueView, openProduct, setCatalogueView } from './catalogue-view.ts';
+import { type CatalogueView, openProduct, setCatalogueView, showSuppliers } from './catalogue-view.ts';
 import { matchingProducts } from './matching-products.ts';
 
 /** The list at the side: search, kind, retired ones, and the products found, by kind. */
@@ -51,6 +51,14 @@ export function renderProductList(catalogue: Catalogue, view: CatalogueView): Te
         retired too</label
       >
     </search>
+    <button
+      type="button"
+      class="catalogue-item to-suppliers"
+      aria-current=${view.suppliers ? 'true' : nothing}
+      @click=${() => showSuppliers(true)}
+    >
+      <span>Suppliers</span><span class="short">${catalogue.suppliers.length}, with their lead times</span>
+    </button>
     <p class="catalogue-count" role="status">${found.length === 1 ? '1 product' : `${found.length} products`}</p>
     <div class="catalogue-found">
       ${repeat(
