@@ -1,5 +1,6 @@
 import '../../fields/fields.css';
 import './buy.css';
+import './paper-buy.ts';
 import { html, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { arrive } from '../../fields/arrive.ts';
