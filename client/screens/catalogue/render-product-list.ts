@@ -53,7 +53,7 @@ export function renderProductList(catalogue: Catalogue, view: CatalogueView): Te
     </search>
     <button
       type="button"
-      class="catalogue-item to-suppliers"
+      class="to-suppliers"
       aria-current=${view.suppliers ? 'true' : nothing}
       @click=${() => showSuppliers(true)}
     >
