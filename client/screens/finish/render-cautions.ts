@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit-html';
 import { screenIcon } from '../../fields/screen-icons.ts';
 
 /** Short enough to be read, and never hidden. */
-const CAUTIONS = [
+export const CAUTIONS = [
   'The label and the safety data sheet come first; figures here do not replace them.',
   'No flame, spark, heater or pilot light while solvent vapour is about.',
   'Wear the respirator the label names; a dust mask does not hold back vapour.',

@@ -1,5 +1,6 @@
 import '../../fields/fields.css';
 import './finish.css';
+import './paper-cautions.ts';
 import { html, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { arrive } from '../../fields/arrive.ts';
@@ -7,7 +8,9 @@ import { focusRow } from '../../fields/focus-row.ts';
 import { addAct } from '../../fields/row-acts.ts';
 import { addRow } from '../../fields/save.ts';
 import { screenBook } from '../../fields/screen-book.ts';
+import { screenIcon } from '../../fields/screen-icons.ts';
 import { figureButton } from '../../panels/figure-button.ts';
+import { printPaper } from '../../paper/print-paper.ts';
 import type { AppState } from '../../state/store.ts';
 import { openForFocus } from './finish-view.ts';
 import { renderBlends } from './render-blends.ts';
@@ -35,6 +38,7 @@ export function renderFinishScreen(state: AppState): TemplateResult {
       </div>
       <div class="page-acts">
         <button type="button" class="button" @click=${() => void offerStarterRecipes(book.products)}>Usual recipes…</button>
+        <button type="button" class="button" @click=${() => printPaper('cautions')}>${screenIcon('print')} Print cautions</button>
         ${addAct('recipes', 'Add recipe', () => void addRecipe())}
       </div>
     </div>
