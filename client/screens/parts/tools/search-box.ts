@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { icon } from '../../../shell/icons.ts';
 import type { ListShown } from '../view/list-shown.ts';
-import { isFiltered, withSearch } from '../view/list-view.ts';
+import { withSearch } from '../view/list-view.ts';
 
 const BOX = '#parts-search';
 
@@ -10,7 +10,6 @@ const BOX = '#parts-search';
 export function renderSearchBox(list: ListShown, toList: () => void): TemplateResult {
   const { search } = list.view();
   const { all, matching } = list.counts();
-  const counted = isFiltered(list.view());
 
   function onKey(event: KeyboardEvent): void {
     if (event.key === 'Escape') {
@@ -43,7 +42,7 @@ export function renderSearchBox(list: ListShown, toList: () => void): TemplateRe
       @input=${(event: InputEvent) => list.change((view) => withSearch(view, (event.target as HTMLInputElement).value))}
       @keydown=${onKey}
     />
-    <span class="search-count" role="status">${counted ? html`${matching} of ${all}<span class="visually-hidden"> parts shown</span>` : nothing}</span>
+    <span class="search-count" role="status">${search.trim() !== '' ? html`${matching} of ${all}<span class="visually-hidden"> parts shown</span>` : nothing}</span>
       ${
         search === ''
           ? nothing
