@@ -8,6 +8,8 @@ export default defineConfig({
     reporters: ['default', './tests/closing-line.ts'],
     testTimeout: 30_000,
     hookTimeout: 120_000,
+    // What a screen shows is asked for until it is as expected: a build machine may take its time.
+    expect: { poll: { timeout: 10_000 } },
     projects: [
       {
         extends: true,

@@ -8,6 +8,7 @@ import { type EditorExtras, TextEditor } from './text-editor.ts';
 /** What the columns' parts ask of the sheet they stand in. */
 export interface ColumnActs {
   readonly leaveBy: EditorExtras['leaveBy'];
+  readonly giveUp: EditorExtras['giveUp'];
   readonly marks: HeaderExtras['marks'];
   readonly onMarks: HeaderExtras['onMarks'];
   readonly sort: (columnId: string) => void;
@@ -42,6 +43,7 @@ function columnDefinition<Row extends SheetRow>(column: SheetColumn<Row>, acts: 
   const extras: EditorExtras = {
     sheetColumn: column as unknown as EditorExtras['sheetColumn'],
     leaveBy: acts.leaveBy,
+    giveUp: acts.giveUp,
   };
   const header: HeaderExtras = {
     describe: columnName(column),

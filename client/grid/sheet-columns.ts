@@ -26,6 +26,7 @@ export function sheetColumns<Row extends SheetRow>(
   const usual = new Map(columns.map(({ id, hidden }) => [id, hidden !== true]));
   let fitted: ReadonlyMap<string, number> = new Map();
   let layout = USUAL_LAYOUT;
+  let asApplied: ReadonlyMap<string, number> = new Map();
 
   function isShown({ id, narrow: there, pinned }: SheetColumn<Row>): boolean {
     if (narrow.matches && there === 'hidden') return false;
@@ -44,21 +45,41 @@ export function sheetColumns<Row extends SheetRow>(
       return column === undefined ? [] : [{ colId, hide: !isShown(column), width: widthOf(column) }];
     });
     api.applyColumnState({ state, applyOrder: true });
+    asApplied = standing();
   }
 
-  function decide(decision: Partial<ColumnLayout>): void {
-    layout = { ...layout, ...decision };
+  /** Where the columns stand and how wide they are, in their order. */
+  function standing(): ReadonlyMap<string, number> {
+    const all = api.getAllGridColumns() ?? [];
+    return new Map(all.map((column) => [column.getColId(), Math.round(column.getActualWidth())]));
+  }
+
+  /** Whatever stands otherwise than it was put is what the reader has decided since. */
+  function keep(): void {
+    const now = standing();
+    const order = [...now.keys()];
+    const moved = order.join() !== [...asApplied.keys()].join();
+    const resized = [...now].filter(([id, width]) => width !== asApplied.get(id));
+    asApplied = now;
+    if (!moved && resized.length === 0) return;
+    layout = {
+      ...layout,
+      ...(moved ? { order } : {}),
+      widths: { ...layout.widths, ...Object.fromEntries(resized) },
+    };
     changed(layout);
   }
 
-  api.addEventListener('columnResized', ({ source, columns: resized }) => {
-    if (source !== 'uiColumnResized') return;
-    const widths = (resized ?? []).map((column) => [column.getColId(), Math.round(column.getActualWidth())]);
-    decide({ widths: { ...layout.widths, ...Object.fromEntries(widths) } });
+  api.addEventListener('columnResized', ({ source }) => {
+    if (source === 'uiColumnResized') keep();
   });
-  api.addEventListener('columnMoved', ({ source, finished }) => {
-    if (source === 'uiColumnMoved' && finished)
-      decide({ order: (api.getAllGridColumns() ?? []).map((column) => column.getColId()) });
+  // Not only a finished move: a drag that ends outside the headers, or by Escape, has moved the column all the same.
+  api.addEventListener('columnMoved', ({ source }) => {
+    if (source === 'uiColumnMoved') keep();
+  });
+  // The grid tells of moves a turn later, and a page that is being left has no later.
+  window.addEventListener('pagehide', () => {
+    if (!api.isDestroyed()) keep();
   });
   narrow.addEventListener('change', apply);
   apply();

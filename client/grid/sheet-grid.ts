@@ -87,6 +87,7 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     theme: gridTheme,
     columnDefs: columnDefinitions(columns, {
       leaveBy,
+      giveUp,
       marks: () => marks,
       onMarks: (mark) => {
         marked.add(mark);
@@ -190,6 +191,15 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
     takeEntry(from);
     // By key: taking the entry may have moved rows, or put a new line under the last one.
     if (next !== null) focusCell({ ...next, row: key === undefined ? next.row : view.rowIndexOf(key) });
+  }
+
+  /** At once: the grid itself would close the editor a turn later, and lose what is typed in between. */
+  function giveUp(event: KeyboardEvent): void {
+    event.preventDefault();
+    event.stopPropagation();
+    api.stopEditing(true);
+    const range = selection.get();
+    if (range !== null) view.focus(range.anchor);
   }
 
   /** Ends the edit and hands over what was typed at once; the grid itself would do so a moment later. */

@@ -9,6 +9,8 @@ export interface EditorExtras {
   readonly sheetColumn: SheetColumn<SheetRow>;
   /** Commits and goes to a neighbour: Tab and Enter always do, arrows after typing over a cell. */
   readonly leaveBy: (event: KeyboardEvent) => void;
+  /** Closes the editor with the cell as it was. */
+  readonly giveUp: (event: KeyboardEvent) => void;
 }
 
 type Params = ICellEditorParams<SheetRow, unknown> & EditorExtras;
@@ -47,6 +49,7 @@ export class TextEditor implements ICellEditorComp {
         event.stopPropagation();
         return;
       }
+      if (event.key === 'Escape' && !event.isComposing) return params.giveUp(event);
       const arrow = this.typedOver && event.key.startsWith('Arrow') && !event.shiftKey;
       if (arrow || event.key === 'Tab' || event.key === 'Enter') params.leaveBy(event);
     });

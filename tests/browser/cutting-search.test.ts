@@ -46,7 +46,9 @@ describe('the cutting screen during a search', () => {
     const { page, state } = await cutting(hardCutting());
     const strip = page.locator('.cutting-search');
     await strip.and(page.locator('[data-state="running"]')).waitFor();
-    expect(await strip.locator('p').textContent()).toContain('Searching for a cheaper plan. Best so far');
+    await expect
+      .poll(() => strip.locator('p').textContent())
+      .toContain('Searching for a cheaper plan. Best so far');
     expect(await axeFaults(page)).toEqual([]);
 
     // The number on the screen goes down by itself, without an edit.
@@ -100,7 +102,7 @@ describe('the cutting screen during a search', () => {
     for (const mode of ['light', 'dark'] as const) {
       const { page } = await cutting(hardCutting(1), { width: 390, height: 844, phone: true, mode });
       await page.waitForSelector('.cutting-search[data-state="running"]');
-      expect(await sidewaysOverflow(page)).toBe(0);
+      await expect.poll(() => sidewaysOverflow(page)).toBe(0);
       expect(await axeFaults(page)).toEqual([]);
     }
   });

@@ -49,8 +49,10 @@ describe('the drawing of a layout', () => {
     const marks = await first.locator('.cut-mark text').allTextContents();
     expect(marks.every((mark) => cuts.some(({ number }) => String(number) === mark))).toBe(true);
     expect(new Set(marks).size).toBe(marks.length);
-    expect(await textOf(first.locator('.cut-order summary'))).toContain(`${cuts.length} cuts`);
-    expect(await textOf(first.locator('.cut-order li').first())).toMatch(/^1\S* (Trim|Rip|Crosscut) /);
+    await expect.poll(() => textOf(first.locator('.cut-order summary'))).toContain(`${cuts.length} cuts`);
+    await expect
+      .poll(() => textOf(first.locator('.cut-order li').first()))
+      .toMatch(/^1\S* (Trim|Rip|Crosscut) /);
   });
 });
 
@@ -65,17 +67,19 @@ describe('ticking pieces as cut', () => {
     await first.locator('.tick input').first().focus();
     await page.keyboard.press('Space');
     await answered;
-    expect(await textOf(first.locator('.layout-progress'))).toBe(`1 of ${all} cut`);
-    expect(await first.locator('.piece.done').count()).toBe(1);
+    await expect.poll(() => textOf(first.locator('.layout-progress'))).toBe(`1 of ${all} cut`);
+    await expect.poll(() => first.locator('.piece.done').count()).toBe(1);
     await page.reload();
     await page.waitForSelector('.tick input:checked');
-    expect(await textOf(first.locator('.layout-progress'))).toBe(`1 of ${all} cut`);
+    await expect.poll(() => textOf(first.locator('.layout-progress'))).toBe(`1 of ${all} cut`);
     const after = await stored();
     expect([after.revision, after.canUndo]).toEqual([before.revision, before.canUndo]);
     const untick = page.waitForResponse((answer) => answer.url().endsWith('/cutting/ticks'));
     await first.locator('.tick input').first().uncheck();
     await untick;
-    expect((await listOf(id)).layouts.every(({ done }) => done.length === 0)).toBe(true);
+    await expect
+      .poll(async () => (await listOf(id)).layouts.every(({ done }) => done.length === 0))
+      .toBe(true);
   });
 });
 
@@ -95,11 +99,11 @@ describe('keeping an offcut', () => {
     const material = after.plan.materials.find(({ id }) => id === row?.productId);
     expect(name.endsWith(` of ${material?.name}`)).toBe(true);
     expect(material?.layouts.some(({ onHandId }) => onHandId === row?.id)).toBe(true);
-    expect(await textOf(page.locator('.notice'))).toContain('on hand now');
+    await expect.poll(() => textOf(page.locator('.notice'))).toContain('on hand now');
     const undone = page.waitForResponse((answer) => answer.url().endsWith('/undo'));
     await page.keyboard.press('Control+z');
     await undone;
-    expect((await stored()).rows.onHand).toEqual(before.rows.onHand);
+    await expect.poll(async () => (await stored()).rows.onHand).toEqual(before.rows.onHand);
   });
 });
 
@@ -148,8 +152,8 @@ describe('paper', () => {
     expect(printed.first).toMatch(/Cut order 1/);
     expect(pagesOf(pdf)).toBeGreaterThan(layouts);
     // The screen is as it was, and the paper gone.
-    expect(await page.locator('#cutting-paper').count()).toBe(0);
-    expect(await page.locator('.layout').first().isVisible()).toBe(true);
+    await expect.poll(() => page.locator('#cutting-paper').count()).toBe(0);
+    await expect.poll(() => page.locator('.layout').first().isVisible()).toBe(true);
   });
 
   it('is the sheets alone, a page each, when asked for them', async () => {

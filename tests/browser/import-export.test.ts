@@ -110,22 +110,30 @@ describe('importing a pasted list', () => {
     const before = await readProject(app.url, id);
     await paste(opened, MESSY);
 
-    expect(await dialog.locator('.import-summary').textContent()).toMatch(/read at semicolons: 6 rows/);
+    await expect
+      .poll(() => dialog.locator('.import-summary').textContent())
+      .toMatch(/read at semicolons: 6 rows/);
     const cell = (part: string, state: string) =>
       dialog.locator('tr', { hasText: part }).first().locator(`td[data-state="${state}"]`);
-    expect(await cell('Door', 'refused').allTextContents()).toEqual([expect.stringContaining('21 13/1')]);
-    expect(await cell('Door', 'doubt').count()).toBe(5);
-    expect(await dialog.locator('.import-notes').allTextContents()).toEqual(
-      expect.arrayContaining([
-        expect.stringMatching(/Length:.*«13\/1» looks cut off/),
-        expect.stringMatching(/Material:.*«oak»/),
-      ]),
-    );
+    await expect
+      .poll(() => cell('Door', 'refused').allTextContents())
+      .toEqual([expect.stringContaining('21 13/1')]);
+    await expect.poll(() => cell('Door', 'doubt').count()).toBe(5);
+    await expect
+      .poll(() => dialog.locator('.import-notes').allTextContents())
+      .toEqual(
+        expect.arrayContaining([
+          expect.stringMatching(/Length:.*«13\/1» looks cut off/),
+          expect.stringMatching(/Material:.*«oak»/),
+        ]),
+      );
     // Marked by a sign and by a word as well as by colour.
-    expect(await cell('Door', 'refused').first().textContent()).toMatch(/!.*missing or not readable/s);
+    await expect
+      .poll(() => cell('Door', 'refused').first().textContent())
+      .toMatch(/!.*missing or not readable/s);
 
     const question = (words: RegExp) => dialog.getByLabel(words);
-    expect(await question(/“Depth” is taken as the width/).inputValue()).toBe('width');
+    await expect.poll(() => question(/“Depth” is taken as the width/).inputValue()).toBe('width');
     await question(/no material that the catalogue knows/).selectOption('birch-ply-18');
     await question(/banded edges/).selectOption('birch-veneer-22');
     await question(/without a finish/).selectOption({ label: 'Clear satin' });
@@ -158,18 +166,18 @@ describe('importing a pasted list', () => {
     // The keyboard stands on the first part that came.
     const grid = partsGrid(page);
     await grid.settled();
-    expect(await grid.focused()).toBe(`${before.rows.parts.length} name`);
+    await expect.poll(() => grid.focused()).toBe(`${before.rows.parts.length} name`);
 
     await page.keyboard.press('Control+Z');
     await page.locator('.notice', { hasText: 'Undone: import 5 parts' }).waitFor();
-    expect((await readProject(app.url, id)).rows).toEqual(before.rows);
+    await expect.poll(async () => (await readProject(app.url, id)).rows).toEqual(before.rows);
   });
 
   it('lets every column be said, and the length and the width change places', async () => {
     const opened = await open();
     const { dialog } = opened;
     await paste(opened, 'Side,2,1800,300\nTop,1,900,300\n');
-    expect(await dialog.locator('.import-questions').textContent()).toContain('has no headings');
+    await expect.poll(() => dialog.locator('.import-questions').textContent()).toContain('has no headings');
     const say = (column: number, what: string) =>
       dialog.getByLabel(`What is column ${column}?`).selectOption({ label: what });
     await say(1, 'part name');
@@ -179,10 +187,10 @@ describe('importing a pasted list', () => {
     const side = dialog.locator('.import-table tr', { hasText: 'Side' });
     await side.getByText('1800 mm').waitFor();
     const cells = () => numbersOf(side);
-    expect(await cells()).toEqual(['1', '2', '300 mm', '1800 mm']);
+    await expect.poll(() => cells()).toEqual(['1', '2', '300 mm', '1800 mm']);
     await say(3, 'length, along the grain');
     await expect.poll(cells).toEqual(['1', '2', '1800 mm', '300 mm']);
-    expect(await dialog.getByLabel('What is column 4?').inputValue()).toBe('width');
+    await expect.poll(() => dialog.getByLabel('What is column 4?').inputValue()).toBe('width');
     await dialog.getByLabel('Unit of plain numbers in column 3').selectOption('in');
     await side.getByText('1800 in').waitFor();
   });
@@ -214,13 +222,15 @@ describe('importing a pasted list', () => {
     );
     // About three seconds on the machine this was written on, the plan of the bookcase included.
     expect(performance.now() - start).toBeLessThan(20_000);
-    expect(await dialog.locator('.import-table tbody tr:not(.import-notes)').count()).toBe(200);
-    expect(await dialog.locator('.import-more').textContent()).toContain('first 200 of 20000 rows');
+    await expect.poll(() => dialog.locator('.import-table tbody tr:not(.import-notes)').count()).toBe(200);
+    await expect
+      .poll(() => dialog.locator('.import-more').textContent())
+      .toContain('first 200 of 20000 rows');
     await dialog.getByLabel('show only rows to look at').check();
-    expect(await dialog.locator('.import-table tbody tr:not(.import-notes)').count()).toBe(1);
+    await expect.poll(() => dialog.locator('.import-table tbody tr:not(.import-notes)').count()).toBe(1);
     await dialog.getByRole('button', { name: 'Import 20000 parts' }).waitFor();
     expect(sent).toEqual([]);
-    expect((await readProject(app.url, id)).undoLabel).toBe(null);
+    await expect.poll(async () => (await readProject(app.url, id)).undoLabel).toBe(null);
   });
 
   it('says what cannot be read and how to go on, and keeps what was pasted', async () => {
@@ -231,11 +241,11 @@ describe('importing a pasted list', () => {
     await dialog.getByRole('button', { name: 'Read the list' }).click();
     const said = dialog.locator('.dialog-said');
     await said.getByText('This is a web page, not a part list.').waitFor();
-    expect(await said.textContent()).toContain('copy the rows');
+    await expect.poll(() => said.textContent()).toContain('copy the rows');
     await page.keyboard.press('Escape');
     await dialog.waitFor({ state: 'detached' });
     await page.getByRole('button', { name: 'Import', exact: true }).click();
-    expect(await dialog.locator('textarea').inputValue()).toContain('<!doctype html>');
+    await expect.poll(() => dialog.locator('textarea').inputValue()).toContain('<!doctype html>');
   });
 
   it('does not add the parts twice when the project was changed elsewhere in between', async () => {
@@ -258,10 +268,10 @@ describe('importing a pasted list', () => {
     });
     await dialog.getByRole('button', { name: 'Import 1 part' }).click();
     await dialog.getByText('changed in another window').waitFor();
-    expect(await page.locator('.notice').count()).toBe(0);
+    await expect.poll(() => page.locator('.notice').count()).toBe(0);
     await dialog.getByRole('button', { name: 'Import 1 part' }).click();
     await dialog.waitFor({ state: 'detached' });
-    expect((await readProject(app.url, id)).rows.parts).toHaveLength(count + 1);
+    await expect.poll(async () => (await readProject(app.url, id)).rows.parts).toHaveLength(count + 1);
   });
 });
 
@@ -277,7 +287,9 @@ describe('importing files', () => {
     await dialog.getByRole('button', { name: 'Choose a file…' }).click();
     await (await chooser).setFiles({ name: 'parts.xlsx', mimeType: '', buffer: workbook });
     await dialog.getByText('600.25 mm').waitFor();
-    expect(await dialog.locator('.import-summary').textContent()).toContain('“parts.xlsx”, read first sheet');
+    await expect
+      .poll(() => dialog.locator('.import-summary').textContent())
+      .toContain('“parts.xlsx”, read first sheet');
   });
 
   it('reads a list that is dropped on the page, without leaving the page', async () => {
@@ -304,12 +316,12 @@ describe('importing files', () => {
     };
     await drop(page, 'bench.plywright.json', JSON.stringify(document));
     await dialog.getByText('Dropped bench').waitFor();
-    expect(await dialog.locator('.import-facts').textContent()).toContain('Parts7');
+    await expect.poll(() => dialog.locator('.import-facts').textContent()).toContain('Parts7');
     await dialog.getByRole('button', { name: 'Add the project' }).click();
     await page.locator('.project-button', { hasText: 'Dropped bench' }).waitFor();
     expect(page.url()).not.toContain(`/p/${id}/`);
     const opened = /\/p\/(\d+)\//.exec(page.url())?.[1] ?? '';
-    expect((await readProject(app.url, opened)).rows.parts).toHaveLength(7);
+    await expect.poll(async () => (await readProject(app.url, opened)).rows.parts).toHaveLength(7);
   });
 
   it('says where a project file is faulty', async () => {
@@ -357,14 +369,16 @@ describe('exporting', () => {
     await drop(page, parts.file, parts.bytes);
     await dialog.locator('.import-preview').waitFor();
     const rows = dialog.locator('.import-table tbody tr:not(.import-notes)');
-    expect(await rows.count()).toBe(7);
-    expect(await rows.first().locator('td').allTextContents()).toEqual(
-      expect.arrayContaining(
-        ['Side', 'Carcass', '2', '1800 mm', '300 mm', 'birch 18'].map((text) =>
-          expect.stringContaining(text),
+    await expect.poll(() => rows.count()).toBe(7);
+    await expect
+      .poll(() => rows.first().locator('td').allTextContents())
+      .toEqual(
+        expect.arrayContaining(
+          ['Side', 'Carcass', '2', '1800 mm', '300 mm', 'birch 18'].map((text) =>
+            expect.stringContaining(text),
+          ),
         ),
-      ),
-    );
+      );
   });
 
   it('saves everything as one workbook, and the project as a file', async () => {
@@ -372,7 +386,9 @@ describe('exporting', () => {
     await page.getByRole('button', { name: 'Export', exact: true }).click();
     const workbook = await save(page, 'All tables as one workbook (XLSX)');
     expect(workbook.file).toBe('Hall bookcase.xlsx');
-    expect((await readXlsxFile(workbook.bytes)).map(({ sheet }) => sheet)).toContain('Buy list');
+    await expect
+      .poll(async () => (await readXlsxFile(workbook.bytes)).map(({ sheet }) => sheet))
+      .toContain('Buy list');
     const project = await save(page, 'Project file (JSON)');
     expect(project.file).toBe('Hall bookcase.plywright.json');
     expect(JSON.parse(project.bytes.toString('utf8'))).toMatchObject({ format: 'plywright-project' });
@@ -396,7 +412,7 @@ describe('the dialogs', () => {
     let reached = false;
     for (let step = 0; step < 40; step++) {
       await page.keyboard.press('Tab');
-      expect(await inside()).toBe(true);
+      await expect.poll(() => inside()).toBe(true);
       reached ||= await page.evaluate(
         () => document.activeElement?.textContent?.includes('Import 1 part') === true,
       );
@@ -406,10 +422,12 @@ describe('the dialogs', () => {
     await dialog.getByLabel(/Some sizes are plain numbers/).focus();
     await page.keyboard.press('ArrowDown');
     await dialog.getByText('600 mm').first().waitFor();
-    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
     await page.keyboard.press('Escape');
     await dialog.waitFor({ state: 'detached' });
-    expect(await opener.evaluate((button) => button === document.activeElement)).toBe(true);
+    await expect
+      .poll(async () => await opener.evaluate((button) => button === document.activeElement))
+      .toBe(true);
   });
 
   for (const mode of ['light', 'dark'] as const)

@@ -9,15 +9,15 @@ describe('the buy list', () => {
   it('shows every line by supplier, and the total with what is not known', async () => {
     const { page, stored } = await open('buy');
     const { plan, rows } = await stored();
-    expect(await page.locator('tr[data-line]').count()).toBe(plan.buy.lines.length);
+    await expect.poll(() => page.locator('tr[data-line]').count()).toBe(plan.buy.lines.length);
     expect(plan.buy.unpricedLines).toBe(0);
-    expect(await textOf(page.locator('.cost-sum'))).not.toContain('at least');
+    await expect.poll(() => textOf(page.locator('.cost-sum'))).not.toContain('at least');
     const free = rows.extras.find(({ productId }) => productId === '');
     await type(page, `extras/${free?.id}/unitPriceMinor`, '');
     await page.waitForSelector('.cost-total .chip.warning');
-    expect(await textOf(page.locator('.cost-sum'))).toContain('at least');
-    expect(await textOf(page.locator('.cost-total .chip'))).toBe('1 line without a price');
-    expect(await page.locator('.no-price').count()).toBe(1);
+    await expect.poll(() => textOf(page.locator('.cost-sum'))).toContain('at least');
+    await expect.poll(() => textOf(page.locator('.cost-total .chip'))).toBe('1 line without a price');
+    await expect.poll(() => page.locator('.no-price').count()).toBe(1);
   });
 
   it('adds a line of one’s own and what is on hand', async () => {
@@ -32,7 +32,9 @@ describe('the buy list', () => {
     await type(page, `extras/${extra?.id}/name`, 'Brass handles');
     await type(page, `extras/${extra?.id}/unitPriceMinor`, '12.50');
     await page.waitForSelector(`tr[data-line="extra-${extra?.id}"]`);
-    expect(await textOf(page.locator(`[data-figure="buy/lines/extra-${extra?.id}/cost"]`))).toBe('$12.50');
+    await expect
+      .poll(() => textOf(page.locator(`[data-figure="buy/lines/extra-${extra?.id}/cost"]`)))
+      .toBe('$12.50');
     const stain = before.plan.buy.lines.find(
       ({ category, onHand, productId }) => category === 'finish' && onHand === 0 && productId !== null,
     );
@@ -47,18 +49,17 @@ describe('the buy list', () => {
     await answered;
     await type(page, `onHand/${row?.id}/amount`, '1 qt');
     // One US quart is 0.946352946 L.
-    expect((await stored()).plan.buy.lines.find(({ id }) => id === stain?.id)?.onHand).toBeCloseTo(
-      0.946352946,
-      6,
-    );
+    await expect
+      .poll(async () => (await stored()).plan.buy.lines.find(({ id }) => id === stain?.id)?.onHand)
+      .toBeCloseTo(0.946352946, 6);
   });
 
   it('prints without bars, buttons and editors', async () => {
     const { page } = await open('buy');
     await page.emulateMedia({ media: 'print' });
-    expect(await page.locator('.no-print').first().isVisible()).toBe(false);
-    expect(await page.getByRole('button', { name: 'Print' }).isVisible()).toBe(false);
-    expect(await page.locator('.navigation').isVisible()).toBe(false);
-    expect(await page.locator('tr[data-line]').first().isVisible()).toBe(true);
+    await expect.poll(() => page.locator('.no-print').first().isVisible()).toBe(false);
+    await expect.poll(() => page.getByRole('button', { name: 'Print' }).isVisible()).toBe(false);
+    await expect.poll(() => page.locator('.navigation').isVisible()).toBe(false);
+    await expect.poll(() => page.locator('tr[data-line]').first().isVisible()).toBe(true);
   });
 });

@@ -16,9 +16,11 @@ describe('the catalogue', () => {
     await page.waitForFunction(() => document.querySelectorAll('.catalogue-item').length === 1);
     await page.locator('.catalogue-item').click();
     const coverage = page.locator('[data-row="figures/coverage"]');
-    expect(await textOf(coverage.locator('.figure-value'))).toMatch(/m²\/L, from [\d.]+ to [\d.]+/);
-    expect(await textOf(coverage.locator('.evidence'))).toMatch(/label|published|memory|practice/);
-    expect(await textOf(page.locator('[data-row="figures/potLife"]'))).toContain('not known');
+    await expect
+      .poll(() => textOf(coverage.locator('.figure-value')))
+      .toMatch(/m²\/L, from [\d.]+ to [\d.]+/);
+    await expect.poll(() => textOf(coverage.locator('.evidence'))).toMatch(/label|published|memory|practice/);
+    await expect.poll(() => textOf(page.locator('[data-row="figures/potLife"]'))).toContain('not known');
   });
 
   it('takes a figure of one’s own with its evidence, and the plan follows', async () => {
@@ -41,15 +43,15 @@ describe('the catalogue', () => {
     await page.waitForFunction(
       () => (document.querySelector('.figure-form .said')?.textContent ?? '') !== '',
     );
-    expect(await textOf(form.locator('.said'))).toMatch(/low <= typical <= high/);
+    await expect.poll(() => textOf(form.locator('.said'))).toMatch(/low <= typical <= high/);
     await form.locator('[name="typical"]').fill('25');
     await form.locator('[name="note"]').fill('own trial');
     await form.getByRole('button', { name: 'Save' }).click();
     await form.waitFor({ state: 'detached' });
     const row = page.locator('[data-row="figures/coverage"]');
-    expect(await textOf(row)).toMatch(/25 m²\/L, from 20 to 30/);
-    expect(await textOf(row)).toMatch(/your own/);
-    expect(litres(await stored())).toBeLessThan(litres(before));
+    await expect.poll(() => textOf(row)).toMatch(/25 m²\/L, from 20 to 30/);
+    await expect.poll(() => textOf(row)).toMatch(/your own/);
+    await expect.poll(async () => litres(await stored())).toBeLessThan(litres(before));
     await page.waitForFunction(
       () => document.activeElement?.closest('[data-row="figures/coverage"]') !== null,
     );
@@ -71,9 +73,9 @@ describe('the catalogue', () => {
     await page.getByRole('button', { name: 'Retire' }).click();
     await page.getByRole('button', { name: 'Restore' }).waitFor();
     const listed = page.locator('.catalogue-item', { hasText: '(copy)' });
-    expect(await listed.count()).toBe(0);
+    await expect.poll(() => listed.count()).toBe(0);
     await page.getByLabel('retired too').check();
-    expect(await textOf(listed)).toContain('retired');
+    await expect.poll(() => textOf(listed)).toContain('retired');
     await page.getByRole('button', { name: 'Restore' }).click();
     await page.getByRole('button', { name: 'Retire' }).waitFor();
     const { products } = (await (await fetch(`${url()}/api/catalogue`)).json()) as {
@@ -93,7 +95,7 @@ describe('the catalogue', () => {
     await page.waitForFunction(
       () => document.querySelector('#product-name')?.textContent === 'Test plywood 21 mm',
     );
-    expect(await textOf(page.locator('.product-title'))).toContain('yours');
+    await expect.poll(() => textOf(page.locator('.product-title'))).toContain('yours');
   });
 
   it('refuses a short name that is taken, at the field', async () => {
@@ -104,7 +106,7 @@ describe('the catalogue', () => {
     await field.fill('birch 18');
     await field.press('Enter');
     await page.waitForSelector('[data-at="products/birch-ply-9/shortName"][aria-invalid="true"]');
-    expect(await textOf(page.locator('.said.error:visible'))).toContain('already');
+    await expect.poll(() => textOf(page.locator('.said.error:visible'))).toContain('already');
   });
 
   it('is where the problem of a product leads, and says it', async () => {
@@ -114,7 +116,7 @@ describe('the catalogue', () => {
     await page.goto(page.url().replace(/settings$/, 'banding'));
     await page.getByRole('button', { name: 'Open in the catalogue' }).first().click();
     await page.waitForSelector('.product .said.warning');
-    expect(await textOf(page.locator('.product .said.warning').first())).toContain('GBP');
+    await expect.poll(() => textOf(page.locator('.product .said.warning').first())).toContain('GBP');
     await page.waitForFunction(() => document.activeElement?.id === 'packs-title');
   });
 });

@@ -10,12 +10,12 @@ describe('the finish screen', () => {
   it('shows every step of every recipe, and what each coat takes', async () => {
     const { page, stored } = await open('finish');
     const { rows, plan } = await stored();
-    expect(await page.locator('.step').count()).toBe(rows.steps.length);
+    await expect.poll(() => page.locator('.step').count()).toBe(rows.steps.length);
     const wet = plan.recipes.flatMap(({ coats }) => coats.filter(({ method }) => method !== null));
-    expect(await page.locator('.coat').count()).toBe(wet.length);
-    expect(await page.locator('.range circle').count()).toBe(
-      wet.filter(({ litres }) => litres !== null).length,
-    );
+    await expect.poll(() => page.locator('.coat').count()).toBe(wet.length);
+    await expect
+      .poll(() => page.locator('.range circle').count())
+      .toBe(wet.filter(({ litres }) => litres !== null).length);
   });
 
   it('offers usual recipes to begin with, each with its steps in words', async () => {
@@ -35,7 +35,7 @@ describe('the finish screen', () => {
     for (const word of ['safety data sheet', 'spark', 'respirator', 'rags', 'isocyanates', 'Local codes'])
       expect(cautions).toContain(word);
     expect(cautions).not.toMatch(/\bsafe\b/i);
-    expect(await page.locator('.cautions').isVisible()).toBe(true);
+    await expect.poll(() => page.locator('.cautions').isVisible()).toBe(true);
   });
 
   it('reckons anew when a step gets another coat: litres, buy list and undo follow', async () => {
@@ -58,7 +58,7 @@ describe('the finish screen', () => {
       ([selector, text]) => document.querySelector(selector as string)?.textContent !== text,
       [`[data-figure="buy/lines/${step.productId}/need"]`, more] as const,
     );
-    expect((await stored()).plan.totals.litres).toBe(before.plan.totals.litres);
+    await expect.poll(async () => (await stored()).plan.totals.litres).toBe(before.plan.totals.litres);
   });
 
   it('refuses what is no number of coats at the field, keeps what was typed, and gives it up on Escape', async () => {
@@ -68,14 +68,14 @@ describe('the finish screen', () => {
     const field = page.locator(`[data-at="steps/${step?.id}/coats"]`);
     await field.fill('2.5');
     await field.press('Enter');
-    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true');
     const said = page.locator(`#${await field.getAttribute('aria-describedby')}`);
-    expect(await textOf(said)).toContain('2.5 must be a whole number');
-    expect(await field.inputValue()).toBe('2.5');
-    expect((await stored()).revision).toBe(revision);
+    await expect.poll(() => textOf(said)).toContain('2.5 must be a whole number');
+    await expect.poll(() => field.inputValue()).toBe('2.5');
+    await expect.poll(async () => (await stored()).revision).toBe(revision);
     await field.press('Escape');
-    expect(await field.inputValue()).toBe(String(step?.coats));
-    expect(await field.getAttribute('aria-invalid')).toBeNull();
+    await expect.poll(() => field.inputValue()).toBe(String(step?.coats));
+    await expect.poll(() => field.getAttribute('aria-invalid')).toBeNull();
   });
 
   it('adds, reorders and removes steps by keyboard, and the focus stays with the step', async () => {
@@ -100,12 +100,14 @@ describe('the finish screen', () => {
       added?.id,
     );
     await focusIn(page, `steps/${added?.id}`);
-    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-act'))).toBe('up');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-act'))).toBe('up');
     await row.locator('[data-act="remove"]').focus();
     await page.keyboard.press('Enter');
     await countOf(page, '.step', before.rows.steps.length);
     await page.waitForFunction(() => document.activeElement?.getAttribute('data-act') === 'remove');
-    expect((await stored()).rows.steps.map(({ id }) => id)).toEqual(before.rows.steps.map(({ id }) => id));
+    await expect
+      .poll(async () => (await stored()).rows.steps.map(({ id }) => id))
+      .toEqual(before.rows.steps.map(({ id }) => id));
   });
 
   it('leaves a word half typed alone when another window saves', async () => {
@@ -127,7 +129,7 @@ describe('the finish screen', () => {
       (at) => document.querySelector<HTMLInputElement>(`[data-at="${at}"]`)?.value === 'Renamed elsewhere',
       `recipes/${other?.id}/name`,
     );
-    expect(await field.inputValue()).toBe('Half a wor');
+    await expect.poll(() => field.inputValue()).toBe('Half a wor');
   });
 
   it('chooses a blend for a step and mixes it in the blends table', async () => {
@@ -138,7 +140,7 @@ describe('the finish screen', () => {
       project.plan.needs.find(({ id }) => id === component?.productId)?.need ?? 0;
     const before = share(await stored());
     await type(page, `components/${component?.id}/parts`, String((component?.parts ?? 0) + 2));
-    expect(share(await stored())).toBeGreaterThan(before);
+    await expect.poll(async () => share(await stored())).toBeGreaterThan(before);
   });
 
   it('opens the finer points of a step when a problem leads into them', async () => {
@@ -149,7 +151,7 @@ describe('the finish screen', () => {
     await type(page, `steps/${step?.id}/thinning`, '10 %');
     await page.waitForSelector(`[data-at="steps/${step?.id}/thinnerId"][data-severity="warning"]`);
     await row.getByRole('button', { name: /^Thinning and losses/ }).click();
-    expect(await textOf(row)).toContain('no thinner is chosen');
+    await expect.poll(() => textOf(row)).toContain('no thinner is chosen');
     await page.locator('#problems-button').click();
     await page.locator('#problems button', { hasText: 'no thinner is chosen' }).click();
     await page.waitForFunction(

@@ -10,7 +10,7 @@ describe('the settings', () => {
     const { page, stored } = await open('settings');
     const before = await stored();
     const overhang = page.locator('[data-at="settings//overhangMm"]');
-    expect(await overhang.inputValue()).toMatch(/"$/);
+    await expect.poll(() => overhang.inputValue()).toMatch(/"$/);
     const answered = page.waitForResponse((answer) => answer.request().method() === 'POST');
     await page.locator('[data-at="settings//units"]').selectOption('metric');
     await answered;
@@ -28,10 +28,10 @@ describe('the settings', () => {
   it('take a length in any unit', async () => {
     const { page, stored } = await open('settings');
     await type(page, 'settings//kerfMm', '3.2 mm');
-    expect((await stored()).settings.kerfMm).toBe(3.2);
+    await expect.poll(async () => (await stored()).settings.kerfMm).toBe(3.2);
     await type(page, 'settings//kerfMm', '1/8');
     // 25.4 / 8.
-    expect((await stored()).settings.kerfMm).toBe(3.175);
+    await expect.poll(async () => (await stored()).settings.kerfMm).toBe(3.175);
   });
 
   it('reorder the banding by keyboard, the focus moving along', async () => {
@@ -44,7 +44,7 @@ describe('the settings', () => {
         document.querySelector('.order li:nth-child(2)')?.getAttribute('data-row') === `order/${edge}`,
       first,
     );
-    expect((await stored()).settings.bandingOrder).toEqual([second, first, ...rest]);
+    await expect.poll(async () => (await stored()).settings.bandingOrder).toEqual([second, first, ...rest]);
     await focusIn(page, `order/${first}`);
   });
 
@@ -59,7 +59,9 @@ describe('the settings', () => {
       (id) => document.querySelector(`[data-figure="sizes/${id}/valueMm"]`)?.textContent === '2 1/2"',
       size?.id,
     );
-    expect((await stored()).plan.sizes.find(({ id }) => id === size?.id)?.valueMm).toBeCloseTo(63.5, 6);
+    await expect
+      .poll(async () => (await stored()).plan.sizes.find(({ id }) => id === size?.id)?.valueMm)
+      .toBeCloseTo(63.5, 6);
   });
 
   it('are where the buy list leads to say the tax', async () => {

@@ -14,19 +14,23 @@ describe('the banding screen', () => {
     const { page, stored } = await open('banding');
     const { banding } = (await stored()).plan;
     expect(banding.length).toBeGreaterThan(1);
-    expect(await textsOf(page.locator('.banding-screen article h2'))).toEqual(
-      banding.map(({ name }) => name),
-    );
-    expect(await page.locator('.roll-bar').count()).toBe(banding.flatMap(({ rolls }) => rolls).length);
+    await expect
+      .poll(() => textsOf(page.locator('.banding-screen article h2')))
+      .toEqual(banding.map(({ name }) => name));
+    await expect
+      .poll(() => page.locator('.roll-bar').count())
+      .toBe(banding.flatMap(({ rolls }) => rolls).length);
     const strips = banding.flatMap(({ rolls }) => rolls.flatMap((roll) => roll.strips));
-    expect(await page.locator('.roll-bar .strip').count()).toBe(strips.length);
+    await expect.poll(() => page.locator('.roll-bar .strip').count()).toBe(strips.length);
   });
 
   it('says which strip the keyboard is on', async () => {
     const { page } = await open('banding');
     const strip = page.locator('.roll-bar .strip').first();
     await strip.focus();
-    expect(await textOf(page.locator('.roll-said').first())).toBe(await strip.getAttribute('aria-label'));
+    await expect
+      .poll(() => textOf(page.locator('.roll-said').first()))
+      .toBe(await strip.getAttribute('aria-label'));
   });
 
   it('leads from a strip to its part', async () => {
@@ -35,7 +39,7 @@ describe('the banding screen', () => {
     const name = await textOf(link);
     await link.click();
     await page.waitForSelector('.part-panel h2');
-    expect(await textOf(page.locator('.part-panel h2'))).toBe(name);
+    await expect.poll(() => textOf(page.locator('.part-panel h2'))).toBe(name);
   });
 });
 
@@ -47,7 +51,7 @@ describe('a figure', () => {
     await opener.focus();
     await page.keyboard.press('Enter');
     await page.waitForSelector('.working-value');
-    expect(await textOf(page.locator('.working-value strong'))).toBe(shown);
+    await expect.poll(() => textOf(page.locator('.working-value strong'))).toBe(shown);
     await page.waitForFunction(() => document.activeElement?.id === 'working-title');
     const title = await textOf(page.locator('#working-title'));
     const input = page.locator('.working-inputs .figure').first();
@@ -57,7 +61,7 @@ describe('a figure', () => {
       (before) => document.querySelector('#working-title')?.textContent !== before,
       title,
     );
-    expect(await page.locator('.working-trail .figure').count()).toBe(1);
+    await expect.poll(() => page.locator('.working-trail .figure').count()).toBe(1);
     expect(at).toMatch(/^(recipes|parts|totals)\//);
     await page.getByRole('button', { name: 'Back to the figure before' }).click();
     await page.waitForFunction(
@@ -112,7 +116,7 @@ describe('the drawing of a part', () => {
     expect(described).toMatch(/front edge banded with/);
     expect(described).toMatch(/Show face: /);
     expect(described).toMatch(/[Gg]rain|turned/);
-    expect(await page.locator('.part-drawing .ribbon').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('.part-drawing .ribbon').count()).toBeGreaterThan(0);
   });
 });
 
@@ -120,9 +124,9 @@ describe('the cutting screen', () => {
   it('draws every layout and says whether the plan is proven', async () => {
     const { page, stored } = await open('cutting');
     const { materials } = (await stored()).plan;
-    expect(await page.locator('.layout-drawing').count()).toBe(
-      materials.flatMap(({ layouts }) => layouts).length,
-    );
+    await expect
+      .poll(() => page.locator('.layout-drawing').count())
+      .toBe(materials.flatMap(({ layouts }) => layouts).length);
     for (const { id, proven } of materials) {
       const head = await textOf(page.locator(`article[aria-labelledby="material-${id}"] > header`));
       expect(head.includes('proven: no plan costs less')).toBe(proven);
@@ -151,7 +155,7 @@ describe('every screen', () => {
         await page.waitForSelector('.figure-form');
       }
       expect(await axeFaults(page), `${screen}`).toEqual([]);
-      expect(await sidewaysOverflow(page), `${screen}`).toBe(0);
+      await expect.poll(() => sidewaysOverflow(page), { message: screen }).toBe(0);
     }
   });
 

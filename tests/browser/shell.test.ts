@@ -79,19 +79,19 @@ describe('problems', () => {
   it('are counted by severity, and a click leads to the cell', async () => {
     const { page, grid } = await open();
     const button = page.locator('#problems-button');
-    expect(await button.textContent()).toMatch(/2 errors/);
+    await expect.poll(() => button.textContent()).toMatch(/2 errors/);
     await button.click();
     const first = page.locator('.problem', { hasText: 'Plinth' }).first();
-    expect(await first.textContent()).toContain('13/1');
+    await expect.poll(() => first.textContent()).toContain('13/1');
     await first.click();
     await page.waitForFunction(() => document.activeElement?.getAttribute('col-id') === 'length');
-    expect(await grid.focused()).toBe('4 length');
+    await expect.poll(() => grid.focused()).toBe('4 length');
     // Typing goes straight into the cell that was asked for.
     await page.keyboard.type('550');
     await page.keyboard.press('Enter');
     await grid.settled();
-    expect(await button.textContent()).toMatch(/1 error(?!s)/);
-    expect(await page.locator('.problem', { hasText: 'Plinth' }).count()).toBe(0);
+    await expect.poll(() => button.textContent()).toMatch(/1 error(?!s)/);
+    await expect.poll(() => page.locator('.problem', { hasText: 'Plinth' }).count()).toBe(0);
   });
 
   it('give the focus back when the panel is closed with Escape', async () => {
@@ -101,7 +101,7 @@ describe('problems', () => {
     await page.locator('#problems').waitFor();
     await page.keyboard.press('Escape');
     await page.locator('#problems').waitFor({ state: 'detached' });
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('problems-button');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('problems-button');
   });
 });
 
@@ -109,18 +109,20 @@ describe('the keyboard alone', () => {
   it('reaches the list, adds a part, undoes it, opens a working and goes to another screen', async () => {
     const { page, grid, id } = await open();
     await page.keyboard.press('Tab');
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the work area');
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.textContent))
+      .toBe('Skip to the work area');
     // F6 goes round the regions of the page: bar, screens, work area.
     for (let step = 0; step < 3; step += 1) await page.keyboard.press('F6');
-    expect(await page.evaluate(() => document.querySelector('#main')?.contains(document.activeElement))).toBe(
-      true,
-    );
+    await expect
+      .poll(() => page.evaluate(() => document.querySelector('#main')?.contains(document.activeElement)))
+      .toBe(true);
     for (let step = 0; step < 20; step += 1) {
       if (await page.evaluate(() => document.activeElement?.textContent?.includes('Add part'))) break;
       await page.keyboard.press('Tab');
     }
     await page.keyboard.press('Enter');
-    expect(await grid.focused()).toBe('7 name');
+    await expect.poll(() => grid.focused()).toBe('7 name');
     await page.keyboard.type('Rail');
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
@@ -131,28 +133,32 @@ describe('the keyboard alone', () => {
     await page.keyboard.type('60');
     await page.keyboard.press('Enter');
     await grid.settled();
-    expect((await readProject(app.url, id)).rows.parts.at(-1)).toMatchObject({
-      name: 'Rail',
-      quantity: '2',
-      length: '600 mm',
-      width: '60 mm',
-    });
+    await expect
+      .poll(async () => (await readProject(app.url, id)).rows.parts.at(-1))
+      .toMatchObject({
+        name: 'Rail',
+        quantity: '2',
+        length: '600 mm',
+        width: '60 mm',
+      });
 
     await page.keyboard.press('Control+z');
     await grid.settled();
-    expect((await readProject(app.url, id)).rows.parts.at(-1)).toMatchObject({
-      name: 'Rail',
-      length: '600 mm',
-      width: '',
-    });
+    await expect
+      .poll(async () => (await readProject(app.url, id)).rows.parts.at(-1))
+      .toMatchObject({
+        name: 'Rail',
+        length: '600 mm',
+        width: '',
+      });
     await page.keyboard.press('Control+Shift+z');
     await grid.settled();
-    expect((await readProject(app.url, id)).rows.parts.at(-1)?.width).toBe('60 mm');
+    await expect.poll(async () => (await readProject(app.url, id)).rows.parts.at(-1)?.width).toBe('60 mm');
 
     await page.keyboard.press('ArrowUp');
     await page.keyboard.press('Control+ArrowRight');
     await page.keyboard.press('ArrowLeft');
-    expect(await grid.focused()).toMatch(/ totalFinishM2$/);
+    await expect.poll(() => grid.focused()).toMatch(/ totalFinishM2$/);
     await page.keyboard.press('Enter');
     await page.locator('#working h2').waitFor();
     await page.keyboard.press('Escape');
@@ -169,9 +175,9 @@ describe('the keyboard alone', () => {
     const { page } = await open();
     await page.locator('#problems-button').focus();
     await page.keyboard.press('?');
-    expect(await page.locator('dialog[open]').textContent()).toContain('fills down');
+    await expect.poll(() => page.locator('dialog[open]').textContent()).toContain('fills down');
     await page.keyboard.press('Escape');
-    expect(await page.locator('dialog').count()).toBe(0);
+    await expect.poll(() => page.locator('dialog').count()).toBe(0);
   });
 });
 
@@ -190,12 +196,16 @@ describe('edits that cannot be taken', () => {
     await editElsewhere(id, { name: 'Left side' });
     await grid.type(0, 'width', '333');
     const notice = page.locator('.notice');
-    expect(await notice.textContent()).toContain('width “333”');
-    expect([await grid.text(0, 'name'), await grid.text(0, 'width')]).toEqual(['Left side', '300']);
+    await expect.poll(() => notice.textContent()).toContain('width “333”');
+    await expect
+      .poll(async () => [await grid.text(0, 'name'), await grid.text(0, 'width')])
+      .toEqual(['Left side', '300']);
     await notice.getByRole('button', { name: 'Apply again' }).click();
     await grid.settled();
-    expect([await grid.text(0, 'name'), await grid.text(0, 'width')]).toEqual(['Left side', '333']);
-    expect(await notice.count()).toBe(0);
+    await expect
+      .poll(async () => [await grid.text(0, 'name'), await grid.text(0, 'width')])
+      .toEqual(['Left side', '333']);
+    await expect.poll(() => notice.count()).toBe(0);
   });
 
   it('because the server is gone wait together in the notice', async () => {
@@ -205,12 +215,14 @@ describe('edits that cannot be taken', () => {
     await grid.type(1, 'width', '222');
     await grid.type(2, 'width', '223');
     const notice = page.locator('.notice');
-    expect(await notice.textContent()).toMatch(/does not answer.*width “222”, width “223”/s);
-    expect(await grid.text(1, 'width')).toBe('300');
+    await expect.poll(() => notice.textContent()).toMatch(/does not answer.*width “222”, width “223”/s);
+    await expect.poll(() => grid.text(1, 'width')).toBe('300');
     await page.unroute('**/changes');
     await notice.getByRole('button', { name: 'Apply again' }).click();
     await grid.settled();
-    expect([await grid.text(1, 'width'), await grid.text(2, 'width')]).toEqual(['222', '223']);
+    await expect
+      .poll(async () => [await grid.text(1, 'width'), await grid.text(2, 'width')])
+      .toEqual(['222', '223']);
   });
 
   it('are refused with words when a closed list does not hold them', async () => {
@@ -218,8 +230,10 @@ describe('edits that cannot be taken', () => {
     await page.evaluate(() => navigator.clipboard.writeText('diagonal'));
     await grid.cell(0, 'grain').click();
     await page.keyboard.press('Control+v');
-    expect(await page.locator('.notice').textContent()).toContain('“diagonal” is not a grain direction');
-    expect(await grid.text(0, 'grain')).toBe('along');
+    await expect
+      .poll(() => page.locator('.notice').textContent())
+      .toContain('“diagonal” is not a grain direction');
+    await expect.poll(() => grid.text(0, 'grain')).toBe('along');
   });
 });
 
@@ -250,7 +264,9 @@ describe('an entry being typed', () => {
     await page.keyboard.type('5');
     await page.keyboard.press('Enter');
     await grid.settled();
-    expect([await grid.text(0, 'name'), await grid.text(1, 'width')]).toEqual(['Gable', '445']);
+    await expect
+      .poll(async () => [await grid.text(0, 'name'), await grid.text(1, 'width')])
+      .toEqual(['Gable', '445']);
     // The same row: the other window's value stands in its own cell.
     await grid.cell(0, 'width').click();
     await page.keyboard.type('33');
@@ -261,7 +277,9 @@ describe('an entry being typed', () => {
     await page.keyboard.type('3');
     await page.keyboard.press('Enter');
     await grid.settled();
-    expect([await grid.text(0, 'length'), await grid.text(0, 'width')]).toEqual(['1700', '333']);
+    await expect
+      .poll(async () => [await grid.text(0, 'length'), await grid.text(0, 'width')])
+      .toEqual(['1700', '333']);
   });
 });
 
@@ -279,14 +297,14 @@ describe('projects', () => {
     await page.getByRole('button', { name: 'Create project' }).click();
     await page.waitForFunction(() => document.querySelector('.project-name')?.textContent === 'Bench');
     await grid.settled();
-    expect(await grid.names()).toEqual([]);
-    expect(await page.locator('.chip').allTextContents()).toEqual(['inch', 'USD']);
+    await expect.poll(() => grid.names()).toEqual([]);
+    await expect.poll(() => page.locator('.chip').allTextContents()).toEqual(['inch', 'USD']);
     await page.getByRole('button', { name: 'Add part' }).click();
     await page.keyboard.type('Seat');
     await page.keyboard.press('Enter');
     await grid.settled();
     await grid.type(0, 'length', '23.625');
-    expect(await grid.text(0, 'length')).toBe('23 5/8"');
+    await expect.poll(() => grid.text(0, 'length')).toBe('23 5/8"');
 
     await menu('Duplicate');
     await page.locator('dialog input').fill('Bench for the porch');
@@ -294,10 +312,10 @@ describe('projects', () => {
     await page.waitForFunction(
       () => document.querySelector('.project-name')?.textContent === 'Bench for the porch',
     );
-    expect(await grid.names()).toEqual(['Seat']);
+    await expect.poll(() => grid.names()).toEqual(['Seat']);
 
     await menu('Delete this project');
-    expect(await page.locator('dialog').textContent()).toContain('“Bench for the porch”');
+    await expect.poll(() => page.locator('dialog').textContent()).toContain('“Bench for the porch”');
     await page.getByRole('button', { name: 'Cancel' }).click();
     await menu('Delete this project');
     await page.getByRole('button', { name: 'Delete project' }).click();
@@ -326,7 +344,7 @@ describe('the page', () => {
     expect(dark).not.toBe(light);
     await page.reload();
     await page.waitForSelector('.ag-row[row-index="0"]');
-    expect(await ground()).toBe(dark);
+    await expect.poll(() => ground()).toBe(dark);
   });
 
   it('says that the server is gone, and starts when it is back', async () => {
@@ -362,7 +380,7 @@ describe('the page', () => {
       await page.locator('.navigation a', { hasText: words ?? '' }).click();
       await page.locator(`.screen[data-screen="${screen}"] h1`).first().waitFor();
       expect(new URL(page.url()).hash).toBe(`#/p/${id}/${screen}`);
-      expect(await page.title()).toBe(`Hall bookcase · ${words} · Plywright`);
+      await expect.poll(() => page.title()).toBe(`Hall bookcase · ${words} · Plywright`);
     }
     await page.goBack();
     await page.locator('.screen[data-screen="settings"] h1').first().waitFor();
@@ -372,24 +390,24 @@ describe('the page', () => {
 
   it('fits a phone: nothing sticks out, the name column stays, a second tap edits', async () => {
     const { page, grid } = await open({ width: 390, height: 844, phone: true });
-    expect(await sidewaysOverflow(page)).toBe(0);
-    expect(await page.locator('.navigation').boundingBox()).toMatchObject({ x: 0, width: 390 });
+    await expect.poll(() => sidewaysOverflow(page)).toBe(0);
+    await expect.poll(() => page.locator('.navigation').boundingBox()).toMatchObject({ x: 0, width: 390 });
     await grid.cell(1, 'quantity').tap();
-    expect(await page.locator('.cell-input').count()).toBe(0);
+    await expect.poll(() => page.locator('.cell-input').count()).toBe(0);
     await grid.cell(1, 'quantity').tap();
     await page.locator('.cell-input').fill('3');
     await page.keyboard.press('Enter');
     await grid.settled();
-    expect(await grid.text(1, 'quantity')).toBe('3');
+    await expect.poll(() => grid.text(1, 'quantity')).toBe('3');
     const before = await grid.cell(0, 'name').boundingBox();
     await grid.cell(0, 'note').scrollIntoViewIfNeeded();
-    expect((await grid.cell(0, 'name').boundingBox())?.x).toBe(before?.x);
+    await expect.poll(async () => (await grid.cell(0, 'name').boundingBox())?.x).toBe(before?.x);
     await page.getByRole('button', { name: 'Drawing' }).tap();
     await page.locator('.parts-panel').waitFor();
-    expect(await sidewaysOverflow(page)).toBe(0);
+    await expect.poll(() => sidewaysOverflow(page)).toBe(0);
     await page.locator('#problems-button').tap();
     await page.locator('#problems').waitFor();
-    expect(await sidewaysOverflow(page)).toBe(0);
+    await expect.poll(() => sidewaysOverflow(page)).toBe(0);
   });
 });
 
