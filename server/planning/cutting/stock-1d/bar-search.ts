@@ -1,6 +1,7 @@
 import { repeatableRandom } from '../sheet-2d/repeatable-random.ts';
 import { barBound } from './bar-bound.ts';
 import { type BarJob, type BarPattern, type BarPiece, type BarStock, patternsCost } from './bar-job.ts';
+import { type BarPrices, exactBars } from './exact-bars.ts';
 import { cheapestStocks, fillBars } from './fill-bars.ts';
 import { firstFitBars } from './first-fit-bars.ts';
 import { type LpColumn, PatternLp } from './pattern-lp.ts';
@@ -16,6 +17,8 @@ const LEAST_GAIN = 1e-7;
 const SMOOTHING = 0.85;
 /** A pattern that does not fit the rest costs this many of the dearest stock, so that it leaves the plan. */
 const BAN_FACTOR = 3;
+/** Steps of trying out all ways, after each dive. */
+const EXACT_STEPS_BETWEEN_DIVES = 10;
 const PIVOTS_BETWEEN_PRICINGS = 3;
 /** Linear programmes of more rows than this are left alone: the first plan and the simple bound stand. */
 const MOST_ROWS = 600;
@@ -52,6 +55,8 @@ export class BarSearch {
   private readonly costStep: number;
   private readonly dearest: number;
   private readonly limited: readonly number[];
+  /** The best prices that the root of the programme has come to. */
+  private prices: BarPrices | null = null;
   private readonly work: Generator<void, void, void>;
 
   constructor(job: BarJob) {
@@ -101,11 +106,33 @@ export class BarSearch {
     for (const { stock, cuts } of this.best) this.addColumn(lp, stock, cuts);
     if (!(yield* this.relax(lp, counts, limits, 0, true))) return;
     const root = lp.save();
+    const exact = this.exact();
     for (let round = 0; !this.done; round++) {
       lp.restore(root);
       yield* this.dive(lp, round);
       yield;
+      for (let step = 0; step < EXACT_STEPS_BETWEEN_DIVES && !this.done; step++) {
+        if (exact.next().done === true) break;
+        yield;
+      }
     }
+  }
+
+  /** All ways to cut that may be cheaper, for jobs with few enough of them. */
+  private *exact(): Generator<void, void, void> {
+    const { job, order, prices, costStep } = this;
+    if (prices === null || costStep === 0) return;
+    yield* exactBars({
+      job,
+      order,
+      prices,
+      costStep,
+      bestCost: () => this.bestCost,
+      found: (patterns) => this.offer(patterns),
+      bounded: (cost) => {
+        this.bound = Math.max(this.bound, cost);
+      },
+    });
   }
 
   private *dive(lp: PatternLp, round: number): Generator<void, void, void> {
@@ -217,6 +244,7 @@ export class BarSearch {
         worth += ((values[row] as number) * (counts[piece] as number)) / shrink;
       if (worth > bestWorth) {
         bestWorth = worth;
+        if (root) this.prices = this.pricesOf(lp, values, shrink);
         centre = values;
       }
       bound = Math.max(bound, this.upToStep(worth));
@@ -242,6 +270,14 @@ export class BarSearch {
       } else pull = pull > 0.3 ? pull / 2 : 0;
       for (let pivots = 0; pivots < PIVOTS_BETWEEN_PRICINGS && lp.improve(); pivots++);
     }
+  }
+
+  /** Prices by piece and stock, at which no pattern is worth more than it costs. */
+  private pricesOf(lp: PatternLp, values: readonly number[], shrink: number): BarPrices {
+    return {
+      pieces: this.job.pieces.map((_, piece) => (values[this.rowOf[piece] as number] as number) / shrink),
+      stocks: this.job.stocks.map((_, stock) => this.stockDual(lp, stock)),
+    };
   }
 
   /** Price of one more of a limited stock, 0 or less; 0 for stock without limit. */
