@@ -3,6 +3,9 @@ import { cutBars } from '../../server/planning/cutting/stock-1d/cut-bars.ts';
 import { leastCostByHighs, loadSolver } from '../planning/cutting/least-cost-by-highs.ts';
 import { pricedBars } from './priced-bars.ts';
 
+/** Up to some ten seconds' search where the plan is not proven sooner, as the search beside the editing takes. */
+const LONGER = 200;
+
 /**
  * Random priced jobs of boards with several lengths and limits, solved by the product (as for an edit, and longer) and
  * by HiGHS, a general-purpose solver, in the same run. `npm run bench -- bars-highs [jobs]`; 300 by default.
@@ -18,7 +21,7 @@ export async function run(args: string[]): Promise<void> {
     const toCut = pricedBars(seed);
     const least = timed(times.highs, () => leastCostByHighs(highs, toCut));
     const edit = timed(times.edit, () => cutBars(toCut));
-    const longer = timed(times.longer, () => cutBars({ ...toCut, effort: 20 }));
+    const longer = timed(times.longer, () => cutBars({ ...toCut, effort: LONGER }));
     counts.editLeast += Number(edit.cost === least);
     counts.editProven += Number(edit.proven);
     counts.longerLeast += Number(longer.cost === least);
