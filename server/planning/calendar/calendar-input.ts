@@ -2,15 +2,19 @@ import type { DryingRule } from '../climate/drying-rule.ts';
 import type { ShopClimate } from '../climate/shop-climate.ts';
 import type { Carrier, RecoatInterval } from '../product.ts';
 import type { ApplicationMethod, StepKind } from '../project-input.ts';
+import type { ClockShift } from './clock-shift.ts';
 
 /**
- * Everything the coat calendar needs to know. All times are whole minutes since midnight at the start of day 0, in shop
- * clock time. There is no clock and no time zone here: whoever calls (the HTTP layer, the iCalendar feed) turns dates
- * into minutes before and minutes into dates after, and owns the days on which clocks are put forward or back.
+ * Everything the coat calendar needs to know. All times are whole real minutes since midnight at the start of day 0, so
+ * that drying is never an hour off. There is no clock and no time zone here: whoever calls (the HTTP layer, the
+ * iCalendar feed) turns dates into minutes before and minutes into dates after, and says in `clockShifts` when clocks
+ * are put forward or back, since working hours follow the clock on the wall.
  */
 export interface CalendarInput {
   /** Weekday of day 0: 0 is Monday, 6 is Sunday. */
   readonly firstWeekday: number;
+  /** In order of time; empty when clocks are not changed. */
+  readonly clockShifts: readonly ClockShift[];
   /** Nothing new is planned before this minute: "now", rounded up. */
   readonly startMinute: number;
   /** All work is done within so many days from day 0, 1 to 400; the last coat may dry on after them. */

@@ -25,6 +25,11 @@ export function requireCalendarInput(input: CalendarInput): void {
   if (input.largestBatchM2 !== null)
     requireWithin('largestBatchM2', input.largestBatchM2, 1e-6, Infinity, 'm2');
   requireWithin('woodWarmerC', input.woodWarmerC, -60, 60, 'C');
+  for (const [index, { fromMinute, aheadMin }] of input.clockShifts.entries()) {
+    const before = input.clockShifts[index - 1]?.fromMinute ?? 0;
+    requireWithin(`clockShifts[${index}].fromMinute`, fromMinute, before, Infinity, 'min');
+    requireWithin(`clockShifts[${index}].aheadMin`, aheadMin, -MINUTES_PER_DAY, MINUTES_PER_DAY, 'min');
+  }
   if (input.hours.length !== DAYS_PER_WEEK)
     throw new RangeError(`hours must have ${DAYS_PER_WEEK} lists, got ${input.hours.length}`);
   for (const [day, windows] of input.hours.entries())

@@ -188,11 +188,14 @@ export function bestByTrying(
   }
 
   function windowOf(minute: number): string | null {
-    const day = Math.floor(minute / DAY);
+    let clock = minute;
+    for (const { fromMinute, aheadMin } of input.clockShifts)
+      if (fromMinute <= minute) clock = minute + aheadMin;
+    const day = Math.floor(clock / DAY);
     if (day >= input.horizonDays || input.daysOff.includes(day)) return null;
     const windows = input.hours[(input.firstWeekday + day) % 7] ?? [];
     const found = windows.findIndex(
-      ({ fromMin, toMin }) => minute - day * DAY >= fromMin && minute - day * DAY < toMin,
+      ({ fromMin, toMin }) => clock - day * DAY >= fromMin && clock - day * DAY < toMin,
     );
     return found < 0 ? null : `${day} ${found}`;
   }

@@ -309,10 +309,18 @@ function sumOf(
 }
 
 function isWorkingMinute(input: CalendarInput, minute: number): boolean {
-  const day = Math.floor(minute / DAY);
+  const wall = onTheWall(input, minute);
+  const day = Math.floor(wall / DAY);
   if (minute < input.startMinute || day >= input.horizonDays || input.daysOff.includes(day)) return false;
-  const clock = minute - day * DAY;
+  const clock = wall - day * DAY;
   return (input.hours[(input.firstWeekday + day) % 7] ?? []).some(
     ({ fromMin, toMin }) => clock >= fromMin && clock < toMin,
   );
+}
+
+/** What the clock on the wall shows, in minutes since midnight of day 0. */
+function onTheWall(input: CalendarInput, minute: number): number {
+  let ahead = 0;
+  for (const shift of input.clockShifts) if (shift.fromMinute <= minute) ahead = shift.aheadMin;
+  return minute + ahead;
 }

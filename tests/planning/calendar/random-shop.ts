@@ -124,5 +124,6 @@ export function randomShop(random: () => number, small: boolean): CalendarInput 
     pieces,
     seed: whole(1, 1000),
     iterations: small ? 300 : 10,
+    clockShifts: random() < 0.2 ? [{ fromMinute: 26 * HOUR, aheadMin: one(60, -60) }] : [],
   });
 }

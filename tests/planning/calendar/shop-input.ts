@@ -17,6 +17,7 @@ export const at = (day: number, hour: number, minute = 0): number => day * DAY +
 export function shopInput(changes: Partial<CalendarInput> = {}): CalendarInput {
   return {
     firstWeekday: 0,
+    clockShifts: [],
     startMinute: 0,
     horizonDays: 60,
     stepMin: 5,

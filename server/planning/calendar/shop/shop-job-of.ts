@@ -3,6 +3,7 @@ import type { ShopClimate } from '../../climate/shop-climate.ts';
 import { airWindows } from '../air-windows.ts';
 import type { CalendarBatch, CalendarTask, TaskTimes } from '../calendar-batch.ts';
 import type { CalendarInput, CoatFacts } from '../calendar-input.ts';
+import { realMinute } from '../real-minute.ts';
 import { type MinuteSpan, workingWindows } from '../working-windows.ts';
 import { dryingClocks } from './drying-clock.ts';
 import { fastestDrying } from './fastest-drying.ts';
@@ -24,7 +25,7 @@ import { type StartRange, startRanges } from './start-ranges.ts';
  */
 export function shopJobOf(input: CalendarInput, batches: readonly CalendarBatch[]): ShopJob {
   const windows = workingWindows(input);
-  const endMinute = input.horizonDays * MINUTES_PER_DAY;
+  const endMinute = realMinute(input.horizonDays * MINUTES_PER_DAY, input.clockShifts);
   const clockOf = dryingClocks(input.climate, input.dryingRule);
   const airOf = rememberedAir(input.climate, input.woodWarmerC, endMinute);
   const ranges = rememberedRanges(windows, input.stepMin);
