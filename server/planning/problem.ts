@@ -83,6 +83,8 @@ export type ProblemCode =
   | 'calendar-pin-kept-from'
   | 'climate-invalid'
   | 'climate-unknown'
+  | 'recoat-backwards'
+  | 'calendar-part-left-out'
   // whole document
   | 'setting-invalid'
   | 'document-unreadable';

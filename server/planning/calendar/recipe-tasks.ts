@@ -10,7 +10,7 @@ import { taskTimes } from './task-times.ts';
  * @param showM2, backM2 area per task, m2; on points all of it is `showM2`
  * @param readyMinute when the pieces are there
  * @param stepMin tasks are multiples of this
- * @returns tasks in order, back face first, and whether the recipe of the last ends in curing
+ * @returns tasks in order, back face first, and whether a recipe of the batch ends in curing
  *
  * Source: definition of the recipe. Valid range: coats with a known time to handle. Departures: see unknownDrying and
  * calendarTasks. Example: sand, two coats, both faces by turning: six tasks.
@@ -34,12 +34,14 @@ export function recipeTasks({
 }): { readonly tasks: readonly CalendarTask[]; readonly curesAtEnd: boolean } {
   const tasks: CalendarTask[] = [];
   let waitsForCure = false;
+  let curesAtEnd = false;
   const points = show !== null && show === back && show.faces === 'points';
   if (back !== null && !points) pass(back, 'back', backM2);
   if (show !== null) pass(show, points ? 'both' : 'show', showM2);
-  return { tasks, curesAtEnd: waitsForCure };
+  return { tasks, curesAtEnd };
 
   function pass(recipe: CalendarRecipe, face: CalendarTask['face'], areaM2: number): void {
+    waitsForCure = false;
     for (const step of recipe.steps) {
       if (step.kind === 'cure') {
         waitsForCure = tasks.some(({ coat }) => coat !== null);
@@ -67,6 +69,8 @@ export function recipeTasks({
         waitsForCure = false;
       }
     }
+    // What a recipe ends in is waited for at the very end: the other face needs its first one dry to handle, not cured.
+    curesAtEnd ||= waitsForCure;
   }
 }
 

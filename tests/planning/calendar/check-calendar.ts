@@ -273,6 +273,7 @@ function orderOf(
   const steps: [string, string, number][] = [];
   const cureBefore: number[] = [];
   let cures = false;
+  let curesAtEnd = false;
   const pass = (recipeId: string, face: string): void => {
     for (const step of input.recipes.find(({ id }) => id === recipeId)?.steps ?? []) {
       if (step.kind === 'cure') {
@@ -285,6 +286,9 @@ function orderOf(
         steps.push([face, step.id, number]);
       }
     }
+    // Curing at the end of a face's recipe is for the finished piece; turning it over needs no cure.
+    if (cures && steps.length > 0) curesAtEnd = true;
+    cures = false;
   };
   const both =
     piece?.showRecipeId === piece?.backRecipeId &&
@@ -294,7 +298,7 @@ function orderOf(
     pass(piece?.backRecipeId ?? '', 'back');
     pass(piece?.showRecipeId ?? '', 'show');
   }
-  return { steps, cureBefore, curesAtEnd: cures };
+  return { steps, cureBefore, curesAtEnd };
 }
 
 function sumOf(
