@@ -213,8 +213,11 @@ export interface AdviceOutcome {
   readonly costMinor: number | null;
 }
 
+/** The data of `event: calendar`: the calendar of a project has changed, and is worth reading again. */
+export type CalendarNotice = Pick<CalendarAnswer, 'revision' | 'state' | 'stale'>;
+
 /**
- * GET /api/projects/:id/calendar, and the data of `event: calendar`: the coat calendar as last worked out.
+ * GET /api/projects/:id/calendar: the coat calendar as last worked out.
  *
  * Minutes are real minutes gone by since midnight at the start of `firstDate`, so that drying is never an hour off. The
  * clock on the wall shows `minute + aheadMin` of the last entry of `clockShifts` at or before it (none: the minute

@@ -1,5 +1,5 @@
 import type { Response } from 'express';
-import type { CuttingSearchAnswer } from './contract.ts';
+import type { CalendarNotice, CuttingSearchAnswer } from './contract.ts';
 
 /** A line now and then keeps routers between from closing an idle connection, ms. */
 const HEARTBEAT_MS = 25_000;
@@ -12,6 +12,8 @@ export interface ProjectEvents {
   readonly tellCatalogue: () => void;
   /** How the searches for better cutting stand. */
   readonly tellCutting: (projectId: number, state: CuttingSearchAnswer) => void;
+  /** The calendar has changed. */
+  readonly tellCalendar: (projectId: number, notice: CalendarNotice) => void;
   /** The projects that some window is open on. */
   readonly openProjects: () => ReadonlySet<number>;
   /** Calls the listener when a window is opened on a project, or a project that may be open has changed. */
@@ -60,6 +62,7 @@ export function projectEvents(): ProjectEvents {
       openProjects().forEach(changed);
     },
     tellCutting: (projectId, state) => tell('cutting', state, projectId),
+    tellCalendar: (projectId, notice) => tell('calendar', notice, projectId),
     openProjects,
     watch: (listener) => listeners.push(listener),
     close(projectId) {
