@@ -69,7 +69,8 @@ export function calendars({ db, plans, events, settings, log, now }: Given): Cal
   /** Someone has looked at these: they are kept up to date while a window is open. */
   const wanted = new Set<number>();
   const asked = new Map<number, Asked>();
-  const failed = new Map<number, string>();
+  /** The question that last went wrong, by project; it is not asked again by itself. */
+  const failed = new Map<number, Asked>();
   const resting = new Map<number, NodeJS.Timeout>();
   const waiting = new Map<number, Set<() => void>>();
   let running: (Asked & { readonly id: number }) | null = null;
@@ -90,7 +91,7 @@ export function calendars({ db, plans, events, settings, log, now }: Given): Cal
   function refresh(projectId: number): void {
     if (closed || !events.openProjects().has(projectId)) return;
     try {
-      const before = kept(projectId).question;
+      const before = known.get(projectId)?.question;
       const look = lookAt(projectId);
       if (!look.current || look.kept.question !== before) announce(projectId);
     } catch (error) {
@@ -134,16 +135,21 @@ export function calendars({ db, plans, events, settings, log, now }: Given): Cal
     const today = dateInZone(now(), timeZone);
     const since = asked.get(projectId);
     if (!anew)
-      for (const plannedFrom of [calendar.plannedFrom, since?.plannedFrom]) {
+      for (const plannedFrom of [
+        since?.plannedFrom,
+        calendar.plannedFrom,
+        failed.get(projectId)?.plannedFrom,
+      ]) {
         if (plannedFrom === undefined || dateInZone(plannedFrom, timeZone) !== today) continue;
         const question = calendarQuestion(entry, plannedFrom);
         const look = { entry, kept: calendar, plannedFrom, question };
+        // What was asked last comes first: a plan from now is wanted although the one there is still holds.
+        if (question.hash === since?.question.hash) return { ...look, current: false };
         if (question.hash === calendar.question) {
           if (since !== undefined) withdraw(projectId);
           return { ...look, current: true };
         }
-        if (question.hash === since?.question.hash) return { ...look, current: false };
-        if (question.hash === failed.get(projectId)) return { ...look, current: false };
+        if (question.hash === failed.get(projectId)?.question.hash) return { ...look, current: false };
       }
     const plannedFrom = now();
     const question = calendarQuestion(entry, plannedFrom);
@@ -156,6 +162,10 @@ export function calendars({ db, plans, events, settings, log, now }: Given): Cal
     }
     ask({ projectId, plannedFrom, question });
     return { ...look, current: false };
+  }
+
+  function isFailed(projectId: number, { hash }: CalendarQuestion): boolean {
+    return failed.get(projectId)?.question.hash === hash;
   }
 
   function ask(one: Asked): void {
@@ -188,7 +198,7 @@ export function calendars({ db, plans, events, settings, log, now }: Given): Cal
       asked.delete(projectId);
       if (report.kind === 'planned') guarded(() => store(task, report.plan));
       else {
-        failed.set(projectId, question.hash);
+        failed.set(projectId, task);
         log.error({ reason: report.message }, 'a calendar could not be worked out');
       }
       settle(projectId);
@@ -249,7 +259,7 @@ export function calendars({ db, plans, events, settings, log, now }: Given): Cal
         : minuteAt(calendar.plannedFrom, firstDate, timeZone);
     return {
       revision: entry.project.revision,
-      state: current ? 'ready' : failed.get(projectId) === question.hash ? 'failed' : 'working',
+      state: current ? 'ready' : isFailed(projectId, question) ? 'failed' : 'working',
       stale: !current && plan !== null,
       ...calendarView(entry, plan, { ...days, fromMinute: from }, question.problems),
       nowMinute: Math.floor(minuteAt(now(), firstDate, timeZone)),
@@ -262,7 +272,7 @@ export function calendars({ db, plans, events, settings, log, now }: Given): Cal
     state,
     async settled(projectId, mostMs) {
       const { current, question } = lookAt(projectId);
-      if (current || failed.get(projectId) === question.hash) return;
+      if (current || isFailed(projectId, question)) return;
       await new Promise<void>((resolve) => {
         const timer = setTimeout(resolve, mostMs);
         timer.unref();

@@ -15,6 +15,7 @@ const SESSION_MS = 30 * 24 * 60 * 60 * 1000;
 const TRIES = 10;
 const WAIT_MS = 10 * 60 * 1000;
 const KEY_BYTES = 32;
+const CALENDAR_FEED = /^\/api\/projects\/\d+\/calendar\.ics$/;
 
 export interface Access {
   /** Sends whoever has not given the passphrase to the page that asks for it. */
@@ -33,6 +34,11 @@ form { display: grid; gap: .75rem } label { display: grid; gap: .25rem } input, 
 <input type="password" name="passphrase" autocomplete="current-password" required autofocus></label>
 <button>Open</button></form></main></body></html>
 `;
+}
+
+/** Calendar programs cannot give a passphrase; the address they read bears a key, which its route asks for. */
+function hasOwnKey({ method, path }: Request): boolean {
+  return method === 'GET' && CALENDAR_FEED.test(path);
 }
 
 export function openAccess(passphrase: string, now: () => Date): Access {
@@ -64,7 +70,7 @@ export function openAccess(passphrase: string, now: () => Date): Access {
 
   return {
     guard(request, response, next) {
-      if (request.path === '/login' || isOpenTo(request)) next();
+      if (request.path === '/login' || hasOwnKey(request) || isOpenTo(request)) next();
       else if (request.method === 'GET' && !request.path.startsWith('/api/'))
         response.redirect(303, '/login');
       else

@@ -2,6 +2,8 @@ import type { Database } from 'better-sqlite3';
 import type { Logger } from 'pino';
 import type { SizeNames } from '../../db/rename-size.ts';
 import type { ReadLengthCell } from '../../db/row-columns.ts';
+import type { CalendarSettings } from '../calendar-search/calendar-settings.ts';
+import type { Calendars } from '../calendar-search/calendars.ts';
 import type { CuttingSearches } from '../cutting-search/cutting-searches.ts';
 import type { CuttingSettings } from '../cutting-search/cutting-settings.ts';
 import type { ProjectEvents } from './project-events.ts';
@@ -18,6 +20,8 @@ export interface AppConfig {
   readonly now?: () => Date;
   /** How long cutting is searched after an edit; not at all when not given. */
   readonly cutting?: CuttingSettings;
+  /** How calendars are worked out beside the editing. */
+  readonly calendar?: CalendarSettings;
 }
 
 /** What the handlers of the routes work with. */
@@ -26,6 +30,7 @@ export interface AppContext {
   readonly plans: ProjectPlans;
   readonly events: ProjectEvents;
   readonly cutting: CuttingSearches;
+  readonly calendars: Calendars;
   readonly readLengthCell: ReadLengthCell;
   readonly sizeNames: SizeNames;
   readonly now: () => Date;

@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import type { Database } from 'better-sqlite3';
 import express, { type ErrorRequestHandler, type Express } from 'express';
 import helmet from 'helmet';
+import { DEFAULT_CALENDAR } from '../calendar-search/calendar-settings.ts';
+import { calendars as openCalendars } from '../calendar-search/calendars.ts';
 import { cuttingAnswers } from '../cutting-search/cutting-answers.ts';
 import { cuttingSearches } from '../cutting-search/cutting-searches.ts';
 import { DEFAULT_CUTTING } from '../cutting-search/cutting-settings.ts';
@@ -37,11 +39,20 @@ export function createApp(db: Database, config: AppConfig): App {
   const events = projectEvents();
   const settings = config.cutting ?? { ...DEFAULT_CUTTING, searchMs: 0 };
   const cutting = cuttingSearches({ db, plans, events, answers, settings, log, now });
+  const calendars = openCalendars({
+    db,
+    plans,
+    events,
+    settings: config.calendar ?? DEFAULT_CALENDAR,
+    log,
+    now,
+  });
   const context: AppContext = {
     db,
     plans,
     events,
     cutting,
+    calendars,
     readLengthCell,
     sizeNames,
     now,
@@ -85,6 +96,7 @@ export function createApp(db: Database, config: AppConfig): App {
     express: app,
     close() {
       cutting.close();
+      calendars.close();
       events.close();
     },
   };

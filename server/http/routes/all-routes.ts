@@ -3,6 +3,7 @@ import { accessRoutes } from '../access.ts';
 import { openApiDocument } from '../openapi.ts';
 import { type Route, route } from '../route.ts';
 import { VERSION } from '../version.ts';
+import { calendarRoutes } from './calendar.ts';
 import { catalogueRoutes } from './catalogue.ts';
 import { cuttingRoutes } from './cutting.ts';
 import { cuttingSearchRoutes } from './cutting-search.ts';
@@ -35,6 +36,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...planRoutes,
   ...cuttingRoutes,
   ...cuttingSearchRoutes,
+  ...calendarRoutes,
   ...readingRoutes,
   ...importRoutes,
   ...exportRoutes,
