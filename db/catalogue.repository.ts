@@ -44,6 +44,10 @@ const productColumns = [
   'retired',
   'origin',
   'note',
+  'solvents_basis',
+  'solvents_source',
+  'solvents_read_on',
+  'solvents_note',
 ];
 
 const sql = {
@@ -53,12 +57,15 @@ const sql = {
   figures: `SELECT * FROM product_figure`,
   packs: `SELECT * FROM pack ORDER BY product_id, position`,
   intervals: `SELECT * FROM recoat_interval ORDER BY product_id, position`,
+  solvents: `SELECT * FROM product_solvent ORDER BY product_id, position`,
   suppliers: `SELECT id, name, lead_time_days AS leadTimeDays FROM supplier ORDER BY name, id`,
   insertProduct: `INSERT INTO product (${productColumns.join(', ')}) VALUES (${productColumns.map((column) => `@${column}`).join(', ')})`,
   updateProduct: `UPDATE product SET ${productColumns.map((column) => `${column} = @${column}`).join(', ')} WHERE id = @id`,
   deleteFigures: `DELETE FROM product_figure WHERE product_id = ?`,
   deletePacks: `DELETE FROM pack WHERE product_id = ?`,
   deleteIntervals: `DELETE FROM recoat_interval WHERE product_id = ?`,
+  deleteSolvents: `DELETE FROM product_solvent WHERE product_id = ?`,
+  insertSolvent: `INSERT INTO product_solvent (product_id, position, solvent_id, share, molar_mass_g_per_mol, lel_percent, limit_mg_per_m3) VALUES (@productId, @position, @solventId, @share, @molarMassGPerMol, @lelPercent, @limitMgPerM3)`,
   insertFigure: `INSERT INTO product_figure (product_id, name, low, typical, high, unit, basis, source, read_on, note) VALUES (@productId, @name, @low, @typical, @high, @unit, @basis, @source, @readOn, @note)`,
   insertPack: `INSERT INTO pack (product_id, position, id, label, amount, length_mm, width_mm, price_minor, currency, supplier_id, basis, source, read_on, note) VALUES (@productId, @position, @id, @label, @amount, @lengthMm, @widthMm, @priceMinor, @currency, @supplierId, @basis, @source, @readOn, @note)`,
   insertInterval: `INSERT INTO recoat_interval (product_id, position, from_min, to_min, scuff) VALUES (?, ?, ?, ?, ?)`,
@@ -97,6 +104,14 @@ interface IntervalRow {
   readonly to_min: number | null;
   readonly scuff: number;
 }
+interface SolventRow {
+  readonly product_id: string;
+  readonly solvent_id: string;
+  readonly share: number | null;
+  readonly molar_mass_g_per_mol: number | null;
+  readonly lel_percent: number | null;
+  readonly limit_mg_per_m3: number | null;
+}
 type ProductRow = Readonly<Record<string, string | number | null>>;
 
 /** Changes with every change of the catalogue, so that plans made from it can be kept. */
@@ -113,9 +128,14 @@ export function readCatalogueRows(db: Database): Catalogue {
   const figures = byProduct(prepared(db, sql.figures).all() as FigureRow[]);
   const packs = byProduct(prepared(db, sql.packs).all() as PackRow[]);
   const intervals = byProduct(prepared(db, sql.intervals).all() as IntervalRow[]);
+  const solvents = byProduct(prepared(db, sql.solvents).all() as SolventRow[]);
   const products = (prepared(db, sql.products).all() as ProductRow[]).map((row) => {
     const id = row.id as string;
-    return toProduct(row, figures.get(id) ?? [], packs.get(id) ?? [], intervals.get(id) ?? []);
+    const shares = solvents.get(id) ?? [];
+    return {
+      ...toProduct(row, figures.get(id) ?? [], packs.get(id) ?? [], intervals.get(id) ?? []),
+      ...toSolvents(row, shares),
+    };
   });
   return { products, suppliers: prepared(db, sql.suppliers).all() as Supplier[] };
 }
@@ -171,6 +191,32 @@ function toProduct(
   };
 }
 
+/** Both are left out of a product of which nothing is said. */
+function toSolvents(
+  row: ProductRow,
+  shares: readonly SolventRow[],
+): Pick<Product, 'solvents' | 'solventsEvidence'> {
+  if (row.solvents_basis === null && shares.length === 0) return {};
+  return {
+    solvents: shares.map((share) => ({
+      solventId: share.solvent_id,
+      share: share.share,
+      molarMassGPerMol: share.molar_mass_g_per_mol,
+      lelPercent: share.lel_percent,
+      limitMgPerM3: share.limit_mg_per_m3,
+    })),
+    solventsEvidence:
+      row.solvents_basis === null
+        ? null
+        : toEvidence({
+            basis: row.solvents_basis as Basis,
+            source: row.solvents_source as string,
+            read_on: row.solvents_read_on as string | null,
+            note: row.solvents_note as string | null,
+          }),
+  };
+}
+
 function toEvidence({ basis, source, read_on, note }: EvidenceColumns): Evidence {
   return { basis, source, readOn: read_on, note };
 }
@@ -203,7 +249,7 @@ export function insertProduct(db: Database, product: Product): void {
 /** Replaces all of a product but its id and its place. The caller holds the transaction. */
 export function replaceProduct(db: Database, product: Product): void {
   prepared(db, sql.updateProduct).run(productColumnsOf(product));
-  for (const statement of [sql.deleteFigures, sql.deletePacks, sql.deleteIntervals])
+  for (const statement of [sql.deleteFigures, sql.deletePacks, sql.deleteIntervals, sql.deleteSolvents])
     prepared(db, statement).run(product.id);
   insertParts(db, product);
 }
@@ -224,6 +270,10 @@ function productColumnsOf(product: Product): ProductRow {
     recoat_source: product.recoatEvidence?.source ?? null,
     recoat_read_on: product.recoatEvidence?.readOn ?? null,
     recoat_note: product.recoatEvidence?.note ?? null,
+    solvents_basis: product.solventsEvidence?.basis ?? null,
+    solvents_source: product.solventsEvidence?.source ?? null,
+    solvents_read_on: product.solventsEvidence?.readOn ?? null,
+    solvents_note: product.solventsEvidence?.note ?? null,
     retired: product.retired ? 1 : 0,
     origin: product.origin,
     note: product.note,
@@ -236,6 +286,9 @@ function insertParts(db: Database, product: Product): void {
     prepared(db, sql.insertFigure).run({ ...figure, productId, name, note: figure.note ?? null });
   product.packs.forEach((pack, position) => {
     prepared(db, sql.insertPack).run({ ...pack, productId, position, note: pack.note ?? null });
+  });
+  product.solvents?.forEach((share, position) => {
+    prepared(db, sql.insertSolvent).run({ ...share, productId, position });
   });
   product.recoat.forEach((interval, position) => {
     prepared(db, sql.insertInterval).run(

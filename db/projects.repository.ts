@@ -40,6 +40,19 @@ export const SETTING_WORDS: Readonly<Record<SettingName, string>> = {
   dayHumidity: 'day humidity',
   nightHumidity: 'night humidity',
   keepUnderHealthLimit: 'batches under the health limit',
+  roomLengthM: 'length of the room',
+  roomWidthM: 'width of the room',
+  roomHeightM: 'height of the room',
+  airKind: 'source of fresh air',
+  fanM3PerHour: 'rating of the fan',
+  fanDerating: 'share of the rating that arrives',
+  airChangesPerHour: 'air changes',
+  openingM2: 'opening',
+  windMPerS: 'wind at the opening',
+  mixingFactor: 'mixing factor',
+  outdoorC: 'outdoor temperature',
+  heatPricePerKwhMinor: 'price of heat',
+  healthBasis: 'basis of the health limits',
 };
 
 const settingNames = Object.keys(SETTING_WORDS) as SettingName[];

@@ -254,7 +254,11 @@ CREATE TABLE product (
   recoat_note TEXT,
   retired INTEGER NOT NULL CHECK (retired IN (0, 1)),
   origin TEXT NOT NULL CHECK (origin IN ('shipped', 'user')),
-  note TEXT
+  note TEXT,
+  solvents_basis TEXT,
+  solvents_source TEXT,
+  solvents_read_on TEXT,
+  solvents_note TEXT
 ) STRICT;
 
 CREATE TABLE product_figure (
@@ -269,6 +273,17 @@ CREATE TABLE product_figure (
   read_on TEXT,
   note TEXT,
   PRIMARY KEY (product_id, name)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE product_solvent (
+  product_id TEXT NOT NULL REFERENCES product (id),
+  position INTEGER NOT NULL,
+  solvent_id TEXT NOT NULL,
+  share REAL,
+  molar_mass_g_per_mol REAL,
+  lel_percent REAL,
+  limit_mg_per_m3 REAL,
+  PRIMARY KEY (product_id, position)
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE project (
@@ -304,7 +319,20 @@ CREATE TABLE project (
   night_c REAL NOT NULL DEFAULT 15,
   day_humidity REAL NOT NULL DEFAULT 50,
   night_humidity REAL NOT NULL DEFAULT 65,
-  keep_under_health_limit INTEGER NOT NULL DEFAULT 0 CHECK (keep_under_health_limit IN (0, 1))
+  keep_under_health_limit INTEGER NOT NULL DEFAULT 0 CHECK (keep_under_health_limit IN (0, 1)),
+  room_length_m REAL,
+  room_width_m REAL,
+  room_height_m REAL,
+  air_kind TEXT NOT NULL DEFAULT 'fan' CHECK (air_kind IN ('fan', 'air-changes', 'opening')),
+  fan_m3_per_hour REAL,
+  fan_derating REAL NOT NULL DEFAULT 0.5,
+  air_changes_per_hour REAL,
+  opening_m2 REAL,
+  wind_m_per_s REAL NOT NULL DEFAULT 1,
+  mixing_factor REAL NOT NULL DEFAULT 3,
+  outdoor_c REAL,
+  heat_price_per_kwh_minor REAL,
+  health_basis TEXT NOT NULL DEFAULT 'peak' CHECK (health_basis IN ('peak', 'averages'))
 ) STRICT;
 
 CREATE TABLE recipe (

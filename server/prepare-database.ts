@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { addShipped } from '../db/add-shipped.ts';
+import { addShippedSolvents } from '../db/add-shipped-solvents.ts';
 import { readCatalogue } from '../db/catalogue/read-catalogue.ts';
 import { readCatalogueRows } from '../db/catalogue.repository.ts';
 import { createProject } from '../db/create-project.ts';
@@ -13,7 +14,9 @@ const DEMO_FOLDER = new URL('../db/demo/', import.meta.url);
 export function prepareDatabase(db: Database, now: Date): void {
   db.transaction(() => {
     const isNew = readCatalogueRows(db).products.length === 0;
-    addShipped(db, readCatalogue());
+    const shipped = readCatalogue();
+    addShipped(db, shipped);
+    addShippedSolvents(db, shipped);
     if (isNew) addDemos(db, now);
   }).immediate();
 }

@@ -11,13 +11,14 @@ export interface CatalogueFault {
 }
 
 /**
- * What is wrong between the rows of a catalogue: names used twice, suppliers and hardeners that are not there. Each row
+ * What is wrong between the rows of a catalogue: names used twice, suppliers, hardeners and solvents that are not there. Each row
  * is taken to be well formed in itself. Short names count as equal when they differ in capitals only, as they are
  * typed into cells.
  */
-export function catalogueFaults({ products, suppliers }: Catalogue): CatalogueFault[] {
+export function catalogueFaults({ products, suppliers, solvents }: Catalogue): CatalogueFault[] {
   const faults: CatalogueFault[] = [];
   const supplierIds = new Set(suppliers.map(({ id }) => id));
+  const solventIds = solvents === undefined ? null : new Set(solvents.map((solvent) => solvent.id));
   const byId = new Map(products.map((product) => [product.id, product]));
 
   for (const [id, count] of counted(suppliers.map((supplier) => supplier.id)))
@@ -39,7 +40,7 @@ export function catalogueFaults({ products, suppliers }: Catalogue): CatalogueFa
     else shortNames.set(typed, id);
   }
 
-  for (const { id, packs, choices } of products) {
+  for (const { id, packs, choices, solvents: of } of products) {
     packs.forEach(({ supplierId }, index) => {
       if (supplierId !== null && !supplierIds.has(supplierId))
         faults.push({
@@ -49,6 +50,14 @@ export function catalogueFaults({ products, suppliers }: Catalogue): CatalogueFa
           message: `Product "${id}" is sold by "${supplierId}", which is not among the suppliers.`,
         });
     });
+    const strange = (of ?? []).findIndex(({ solventId }) => solventIds?.has(solventId) === false);
+    if (strange >= 0)
+      faults.push({
+        table: 'products',
+        id,
+        field: `solvents.${strange}.solventId`,
+        message: `Product "${id}" names the solvent "${of?.[strange]?.solventId}", which is not in the list of solvents.`,
+      });
     const { hardenerId } = choices;
     if (hardenerId !== undefined && byId.get(hardenerId)?.choices.role !== 'hardener')
       faults.push({

@@ -60,6 +60,15 @@ export function productFaults(product: Product): ProductFault[] {
   if (product.recoat.length > 0 && kind !== 'finish') fault(['recoat'], `is not for the kind ${kind}`);
   if (product.recoat.length > 0 && product.recoatEvidence === null)
     fault(['recoatEvidence'], 'must say where the recoat intervals come from');
+  const solvents = product.solvents ?? [];
+  if (solvents.length > 0 && kind !== 'finish' && kind !== 'thinner')
+    fault(['solvents'], `is not for the kind ${kind}`);
+  if (solvents.length > 0 && (product.solventsEvidence ?? null) === null)
+    fault(['solventsEvidence'], 'must say where the solvents come from');
+  solvents.forEach(({ solventId }, index) => {
+    if (solvents.findIndex((other) => other.solventId === solventId) < index)
+      fault(['solvents', index, 'solventId'], 'is named by an earlier line of this product');
+  });
   packs.forEach((pack, index) => {
     if (packs.findIndex(({ id }) => id === pack.id) < index)
       fault(['packs', index, 'id'], 'is used by an earlier pack of this product');

@@ -5,6 +5,7 @@ import type {
   ProductKind,
   ProductUnit,
   RecoatInterval,
+  SolventShare,
   Supplier,
 } from '../../server/planning/product.ts';
 import { choicesSchema } from './choices-schema.ts';
@@ -42,6 +43,16 @@ const recoatSchema: z.ZodType<readonly RecoatInterval[]> = z
     { message: 'must be intervals in order of time that do not overlap' },
   );
 
+const solventSchema: z.ZodType<SolventShare> = z.strictObject({
+  solventId: slug,
+  share: z.number().min(0).max(1).nullable().meta({
+    description: 'Share of the mass that evaporates, 0 to 1; null when not known.',
+  }),
+  molarMassGPerMol: z.number().min(1).max(1000).nullable(),
+  lelPercent: z.number().positive().max(100).nullable(),
+  limitMgPerM3: z.number().positive().max(1_000_000).nullable(),
+});
+
 const size = z.number().positive().max(LARGEST_LENGTH_MM).nullable();
 const packSchema: z.ZodType<Pack> = withSource(
   z.strictObject({
@@ -74,6 +85,8 @@ export const productShape = {
   figures: figuresSchema,
   recoat: recoatSchema,
   recoatEvidence: evidenceSchema.nullable(),
+  solvents: z.exactOptional(z.array(solventSchema).max(LONGEST_LIST)),
+  solventsEvidence: z.exactOptional(evidenceSchema.nullable()),
   packs: z.array(packSchema).max(LONGEST_LIST),
   retired: z.boolean(),
   origin: z.enum(['shipped', 'user']),

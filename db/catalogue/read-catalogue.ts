@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Catalogue } from '../../server/planning/product.ts';
 import { catalogueFaults } from './catalogue-faults.ts';
 import { productSchema, supplierSchema } from './product-schema.ts';
+import { readSolvents } from './read-solvents.ts';
 
 /** The shipped files, one for each kind, in the order in which the catalogue is shown. */
 export const CATALOGUE_FILES = [
@@ -22,10 +23,11 @@ export const CATALOGUE_FILES = [
 export function readCatalogue(): Catalogue {
   const products = CATALOGUE_FILES.flatMap((file) => readRows(file, productSchema));
   const suppliers = readRows('suppliers', supplierSchema);
-  const faults = catalogueFaults({ products, suppliers });
+  const solvents = readSolvents();
+  const faults = catalogueFaults({ products, suppliers, solvents });
   if (faults.length > 0)
     throw new Error(`The shipped catalogue is wrong:\n${faults.map(({ message }) => message).join('\n')}`);
-  return { products, suppliers };
+  return { products, suppliers, solvents };
 }
 
 function readRows<Row>(file: string, schema: z.ZodType<Row>): Row[] {

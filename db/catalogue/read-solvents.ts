@@ -41,7 +41,7 @@ const limit: z.ZodType<ExposureLimit> = withSource(
     'must say over how many minutes it is averaged',
   );
 
-const solventSchema: z.ZodType<Solvent> = z
+export const solventSchema: z.ZodType<Solvent> = z
   .strictObject({
     id: slug,
     name,

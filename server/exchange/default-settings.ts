@@ -1,4 +1,5 @@
 import type { ProjectSettings, ShopHours, UnitSystem } from '../planning/project-input.ts';
+import { DEFAULT_AIR_SETTINGS } from './default-air-settings.ts';
 
 /** 1/8 in: the kerf allowance of published US layouts (survivalblog.com, one-sheet shelving). mm. */
 const US_KERF_MM = 3.175;
@@ -62,5 +63,6 @@ export function defaultSettings(units: UnitSystem, currency: string, name = 'New
     dayHumidity: 50,
     nightHumidity: 65,
     keepUnderHealthLimit: false,
+    ...DEFAULT_AIR_SETTINGS,
   };
 }

@@ -4,6 +4,7 @@ import { productShape, supplierSchema } from '../../db/catalogue/product-schema.
 import type { Product } from '../planning/product.ts';
 import type { EdgeName, ProjectSettings } from '../planning/project-input.ts';
 import { DEFAULT_SHOP_HOURS } from './default-settings.ts';
+import { airSettingShapes } from './document/air-setting-schemas.ts';
 import { calendarSettingShapes } from './document/calendar-setting-schemas.ts';
 import {
   arrivalRow,
@@ -65,6 +66,19 @@ const settings = z.strictObject({
   dayHumidity: optional(calendarSettingShapes.dayHumidity),
   nightHumidity: optional(calendarSettingShapes.nightHumidity),
   keepUnderHealthLimit: optional(calendarSettingShapes.keepUnderHealthLimit),
+  roomLengthM: optional(airSettingShapes.roomLengthM),
+  roomWidthM: optional(airSettingShapes.roomWidthM),
+  roomHeightM: optional(airSettingShapes.roomHeightM),
+  airKind: optional(airSettingShapes.airKind),
+  fanM3PerHour: optional(airSettingShapes.fanM3PerHour),
+  fanDerating: optional(airSettingShapes.fanDerating),
+  airChangesPerHour: optional(airSettingShapes.airChangesPerHour),
+  openingM2: optional(airSettingShapes.openingM2),
+  windMPerS: optional(airSettingShapes.windMPerS),
+  mixingFactor: optional(airSettingShapes.mixingFactor),
+  outdoorC: optional(airSettingShapes.outdoorC),
+  heatPricePerKwhMinor: optional(airSettingShapes.heatPricePerKwhMinor),
+  healthBasis: optional(airSettingShapes.healthBasis),
 } satisfies Record<keyof ProjectSettings, z.ZodType>);
 
 /** An own product: what is left out is none or not known. */

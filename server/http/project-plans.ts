@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3';
+import { readSolvents } from '../../db/catalogue/read-solvents.ts';
 import { catalogueRevision, readCatalogueRows } from '../../db/catalogue.repository.ts';
 import { noSuchProject } from '../../db/current-revision.ts';
 import type { StoredProject } from '../../db/project-rows.ts';
@@ -49,12 +50,14 @@ export function projectPlans(
   planner: (input: ProjectInput) => Plan,
   answers: FoundAnswers,
 ): ProjectPlans {
+  const solvents = readSolvents();
   const planned = new Map<number, PlannedProject>();
   let catalogue: { readonly revision: number; readonly rows: Catalogue } | null = null;
 
   function currentCatalogue(): { readonly revision: number; readonly rows: Catalogue } {
     const revision = catalogueRevision(db);
-    if (catalogue?.revision !== revision) catalogue = { revision, rows: readCatalogueRows(db) };
+    if (catalogue?.revision !== revision)
+      catalogue = { revision, rows: { ...readCatalogueRows(db), solvents } };
     return catalogue;
   }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { airSettingShapes } from '../exchange/document/air-setting-schemas.ts';
 import { calendarSettingShapes } from '../exchange/document/calendar-setting-schemas.ts';
 import type {
   ApplicationMethod,
@@ -110,6 +111,7 @@ export const settingsShape = {
   sheetTrimMm: z.number().min(0).max(500),
   finishLoss: z.number().min(0).max(0.9),
   ...calendarSettingShapes,
+  ...airSettingShapes,
 } satisfies Record<keyof ProjectSettings, z.ZodType>;
 export const settingsSchema = z.strictObject(settingsShape).meta({ id: 'ProjectSettings' });
 

@@ -2,6 +2,8 @@
  * Catalogue products as the planning core sees them. Every number carries its evidence; unknown is null, never 0.
  */
 
+import type { Solvent } from './air/solvent.ts';
+
 export type ProductKind =
   | 'sheet'
   | 'board'
@@ -133,6 +135,22 @@ export interface ProductChoices {
   readonly rags?: 'self-heating' | 'no' | 'unknown';
 }
 
+/**
+ * A solvent that evaporates from a product, as its safety data sheet names it. The three figures are the sheet's own; null
+ * takes those of the solvent list.
+ */
+export interface SolventShare {
+  /** Of the solvent list: "mineral-spirits". */
+  readonly solventId: string;
+  /** Share of the mass that evaporates, 0 to 1; null when not known. */
+  readonly share: number | null;
+  readonly molarMassGPerMol: number | null;
+  /** Lower explosive limit, percent by volume. */
+  readonly lelPercent: number | null;
+  /** Exposure limit over a shift. */
+  readonly limitMgPerM3: number | null;
+}
+
 export type ProductUnit = 'pcs' | 'm' | 'L' | 'g';
 
 export interface Product {
@@ -149,6 +167,9 @@ export interface Product {
   /** Allowed recoat intervals; empty when not known. Evidence in `recoatEvidence`. */
   readonly recoat: readonly RecoatInterval[];
   readonly recoatEvidence: Evidence | null;
+  /** What evaporates; absent when not known. Evidence in `solventsEvidence`. */
+  readonly solvents?: readonly SolventShare[];
+  readonly solventsEvidence?: Evidence | null;
   readonly packs: readonly Pack[];
   /** Retired products stay readable in old projects but are not offered. */
   readonly retired: boolean;
@@ -166,4 +187,6 @@ export interface Supplier {
 export interface Catalogue {
   readonly products: readonly Product[];
   readonly suppliers: readonly Supplier[];
+  /** The solvents that products name; absent where the air is not asked about. */
+  readonly solvents?: readonly Solvent[];
 }

@@ -68,6 +68,28 @@ export interface ProjectSettings {
   readonly nightHumidity: number;
   /** Batches are kept so small that the vapour of one coat stays below the health limit, where that is known. */
   readonly keepUnderHealthLimit: boolean;
+  /** The room in which coats are laid, m; null when not known. */
+  readonly roomLengthM: number | null;
+  readonly roomWidthM: number | null;
+  readonly roomHeightM: number | null;
+  /** Where fresh air comes from: a fan, measured air changes, or an open window or door. */
+  readonly airKind: 'fan' | 'air-changes' | 'opening';
+  /** What the fan is rated at, blowing freely, m3/h; null when not known, 0 for none. */
+  readonly fanM3PerHour: number | null;
+  /** Share of the rating that arrives through duct, grille and screen, above 0 to 1. */
+  readonly fanDerating: number;
+  readonly airChangesPerHour: number | null;
+  /** Free area of the open window or door, m2; null when not known. */
+  readonly openingM2: number | null;
+  /** Wind the opening is reckoned with, m/s. */
+  readonly windMPerS: number;
+  /** 1 for perfectly mixed air, up to 10 for poor. */
+  readonly mixingFactor: number;
+  readonly outdoorC: number | null;
+  /** Price of a kilowatt-hour of heat, minor units; null when not known. */
+  readonly heatPricePerKwhMinor: number | null;
+  /** `peak`: shift-long limits are held at every moment; `averages`: as 8-hour averages. */
+  readonly healthBasis: 'peak' | 'averages';
 }
 
 /** `hidden`: in a joint or against a wall, neither banded nor finished. `bare`: seen, finished but not banded. Else a banding product id. */

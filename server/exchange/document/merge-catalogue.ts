@@ -13,6 +13,7 @@ export function mergeCatalogue(
 ): { readonly catalogue: Catalogue; readonly problems: readonly Problem[] } {
   if (own.products.length === 0 && own.suppliers.length === 0) return { catalogue: base, problems: [] };
   const catalogue: Catalogue = {
+    ...base,
     products: merge(base.products, own.products),
     suppliers: merge(base.suppliers, own.suppliers),
   };

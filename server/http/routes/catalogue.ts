@@ -7,6 +7,7 @@ import {
   supplierSchema,
   UNITS_OF_KIND,
 } from '../../../db/catalogue/product-schema.ts';
+import { solventSchema } from '../../../db/catalogue/read-solvents.ts';
 import { Refusal } from '../../../db/refusal.ts';
 import { saveProduct, saveSupplier } from '../../../db/save-product.ts';
 import type { Catalogue, Product, Supplier } from '../../planning/product.ts';
@@ -19,15 +20,40 @@ import { slugOf } from '../slug-of.ts';
 
 /** The catalogue: products with their figures, packs and recoat intervals, and suppliers. */
 
-const { id, kind, name, shortName, unit, choices, figures, recoat, recoatEvidence, packs, note } =
-  productShape;
+const {
+  id,
+  kind,
+  name,
+  shortName,
+  unit,
+  choices,
+  figures,
+  recoat,
+  recoatEvidence,
+  solvents,
+  solventsEvidence,
+  packs,
+  note,
+} = productShape;
 const product = productSchema.meta({ id: 'Product' });
+const solvent = solventSchema.meta({ id: 'Solvent' });
 const supplier = supplierSchema.meta({ id: 'Supplier' });
 const slugParams = z.strictObject({ id: z.string().max(100) });
 
 /** Choices and figures of a change are put over the ones there are, name by name; null takes one away. */
 const productPatch = z.strictObject({
-  ...partial({ kind, name, shortName, unit, recoat, recoatEvidence, packs, note }),
+  ...partial({
+    kind,
+    name,
+    shortName,
+    unit,
+    recoat,
+    recoatEvidence,
+    solvents,
+    solventsEvidence,
+    packs,
+    note,
+  }),
   choices: z.exactOptional(z.record(z.string().max(100), z.union([z.string(), z.number()]).nullable())),
   figures: z.exactOptional(z.record(z.string().max(100), z.record(z.string(), z.unknown()).nullable())),
 });
@@ -36,10 +62,10 @@ export const catalogueRoutes: readonly Route[] = [
   route({
     method: 'get',
     path: '/api/catalogue',
-    summary: 'All products, retired ones included, and all suppliers.',
+    summary: 'All products, retired ones included, all suppliers, and the solvents that products name.',
     group: 'catalogue',
     answer: z
-      .strictObject({ products: z.array(product), suppliers: z.array(supplier) })
+      .strictObject({ products: z.array(product), suppliers: z.array(supplier), solvents: z.array(solvent) })
       .meta({ id: 'Catalogue' }),
     handle: (_input, { plans }) => plans.catalogue(),
   }),
@@ -51,7 +77,19 @@ export const catalogueRoutes: readonly Route[] = [
     body: z.strictObject({
       kind,
       name,
-      ...partial({ id, shortName, unit, choices, figures, recoat, recoatEvidence, packs, note }),
+      ...partial({
+        id,
+        shortName,
+        unit,
+        choices,
+        figures,
+        recoat,
+        recoatEvidence,
+        solvents,
+        solventsEvidence,
+        packs,
+        note,
+      }),
     }),
     status: 201,
     answer: product,

@@ -64,6 +64,19 @@ const settings: fc.Arbitrary<ProjectSettings> = fc.record({
   dayHumidity: fc.integer({ min: 1, max: 100 }),
   nightHumidity: fc.integer({ min: 1, max: 100 }),
   keepUnderHealthLimit: fc.boolean(),
+  roomLengthM: fc.option(fc.double({ min: 0.1, max: 1000, noNaN: true })),
+  roomWidthM: fc.option(fc.double({ min: 0.1, max: 1000, noNaN: true })),
+  roomHeightM: fc.option(fc.double({ min: 0.1, max: 1000, noNaN: true })),
+  airKind: fc.constantFrom('fan', 'air-changes', 'opening'),
+  fanM3PerHour: fc.option(fc.double({ min: 0, max: 1e6, noNaN: true })),
+  fanDerating: fc.double({ min: 0.05, max: 1, noNaN: true }),
+  airChangesPerHour: fc.option(fc.double({ min: 0, max: 1000, noNaN: true })),
+  openingM2: fc.option(fc.double({ min: 0, max: 1000, noNaN: true })),
+  windMPerS: fc.double({ min: 0, max: 50, noNaN: true }),
+  mixingFactor: fc.double({ min: 1, max: 10, noNaN: true }),
+  outdoorC: fc.option(fc.integer({ min: -60, max: 60 })),
+  heatPricePerKwhMinor: fc.option(fc.double({ min: 0, max: 1e6, noNaN: true })),
+  healthBasis: fc.constantFrom('peak', 'averages'),
 });
 
 /** Rows with ids of their own: numbers as the database gives them, or words. */

@@ -1,6 +1,6 @@
 import type { ProjectInput, ProjectSettings } from '../../../server/planning/project-input.ts';
 
-/** The calendar's part of a project for tests of other questions: a shop without hours, pins or facts. */
+/** The calendar's and the air check's part of a project for tests of other questions: a shop without hours, pins or facts. */
 
 export const CALENDAR_SETTINGS = {
   startDate: '',
@@ -18,6 +18,19 @@ export const CALENDAR_SETTINGS = {
   dayHumidity: 50,
   nightHumidity: 65,
   keepUnderHealthLimit: false,
+  roomLengthM: null,
+  roomWidthM: null,
+  roomHeightM: null,
+  airKind: 'fan',
+  fanM3PerHour: null,
+  fanDerating: 0.5,
+  airChangesPerHour: null,
+  openingM2: null,
+  windMPerS: 1,
+  mixingFactor: 3,
+  outdoorC: null,
+  heatPricePerKwhMinor: null,
+  healthBasis: 'peak',
 } as const satisfies Partial<ProjectSettings>;
 
 export const NO_CALENDAR_ROWS = {
