@@ -20,7 +20,7 @@ export function saveField<Value extends string | number | boolean | null>(
   return (value) => saveChanges([{ op: 'update', table, id, values: { [field]: value } }]);
 }
 
-export function saveSetting<Value extends string | number | null | readonly string[]>(
+export function saveSetting<Value extends string | number | boolean | null | readonly string[]>(
   field: string,
 ): Save<Value> {
   return (value) => saveChanges([{ op: 'settings', values: { [field]: value } }]);

@@ -6,6 +6,7 @@ const SHAPES = {
   cutting: svg`<path d="M3 3.5h14v13H3zM3 9h14M9.5 9v7.5M13 3.5V9"/>`,
   banding: svg`<path d="M3 7.5 12.5 4 17 6v4L7.5 13.5 3 11.5zM3 7.5l4.5 2L17 6M7.5 9.5v4"/><path d="M5 15.5c3 1.5 7 .5 12-2" stroke-dasharray="1.5 2"/>`,
   finish: svg`<path d="M4 3.5h10v4H4zM14 5.5h2.5v4.5h-6.5v2.5"/><path d="M8.5 12.5h3v4.5h-3z"/>`,
+  calendar: svg`<path d="M3 4.5h14v12H3zM3 8.5h14M6.5 2.5v3.5M13.5 2.500v3.5"/><path d="M6 11.5h4.5M9 14h5"/>`,
   buy: svg`<path d="M2.5 4h2l2 9h8.5l2-6.5H5.2"/><circle cx="8" cy="16" r="1.2"/><circle cx="14" cy="16" r="1.2"/>`,
   catalogue: svg`<path d="M4 3.5h5.5a1.5 1.5 0 0 1 1.5 1.5v12c0-1-.7-1.5-1.5-1.5H4zM16.5 3.5H12.5A1.5 1.5 0 0 0 11 5"/><path d="M16.5 3.5v12H12.5c-.8 0-1.5.5-1.5 1.5"/>`,
   settings: svg`<path d="M3 6h7M14 6h3M3 14h3M10 14h7"/><circle cx="12" cy="6" r="2"/><circle cx="8" cy="14" r="2"/>`,

@@ -8,6 +8,7 @@ export const SCREEN_WORDS: Record<ScreenName, string> = {
   cutting: 'Cutting',
   banding: 'Banding',
   finish: 'Finish',
+  calendar: 'Calendar',
   buy: 'Buy',
   catalogue: 'Catalogue',
   settings: 'Settings',

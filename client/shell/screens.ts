@@ -13,6 +13,7 @@ const LOADERS: Readonly<Record<ScreenName, () => Promise<RenderScreen>>> = {
   cutting: async () => (await import('../screens/cutting/render-cutting-screen.ts')).renderCuttingScreen,
   banding: async () => (await import('../screens/banding/render-banding-screen.ts')).renderBandingScreen,
   finish: async () => (await import('../screens/finish/render-finish-screen.ts')).renderFinishScreen,
+  calendar: async () => (await import('../screens/calendar/render-calendar-screen.ts')).renderCalendarScreen,
   buy: async () => (await import('../screens/buy/render-buy-screen.ts')).renderBuyScreen,
   catalogue: async () =>
     (await import('../screens/catalogue/render-catalogue-screen.ts')).renderCatalogueScreen,

@@ -1,4 +1,5 @@
 import type {
+  CalendarAnswer,
   Change,
   CuttingSearchAnswer,
   ProjectState,
@@ -33,6 +34,8 @@ export interface AppState {
   readonly catalogue: Catalogue | null;
   /** How the searches for better cutting of the open project stand; null before the server has said. */
   readonly cutting: CuttingSearchAnswer | null;
+  /** The coat calendar as last heard of; null before the server has said. */
+  readonly calendar: CalendarAnswer | null;
   readonly screen: ScreenName;
   readonly selectedPartId: string | null;
   /** The opened figure; `figure` is null while it loads. `trail`: paths walked through to get here, oldest first. */
@@ -56,6 +59,7 @@ let state: AppState = {
   project: null,
   catalogue: null,
   cutting: null,
+  calendar: null,
   screen: 'parts',
   selectedPartId: null,
   working: null,

@@ -1,10 +1,11 @@
-import type { CuttingSearchAnswer } from '../../server/http/contract.ts';
+import type { CalendarAnswer, CuttingSearchAnswer } from '../../server/http/contract.ts';
 
 /** What the server tells a window about changes made elsewhere. */
 export interface ProjectEvents {
   readonly onRevision: (revision: number) => void;
   readonly onCatalogue: () => void;
   readonly onCutting: (answer: CuttingSearchAnswer) => void;
+  readonly onCalendar: (answer: CalendarAnswer) => void;
   /** A stream has begun, the first one or one after a break. */
   readonly onBegin: () => void;
   /** The window is looked at again; what the stream said meanwhile, except for the revision, was missed. */
@@ -41,7 +42,7 @@ export function listenToProject(projectId: string, events: ProjectEvents): () =>
 
 function open(
   projectId: string,
-  { onRevision, onCatalogue, onCutting, onBegin }: ProjectEvents,
+  { onRevision, onCatalogue, onCutting, onCalendar, onBegin }: ProjectEvents,
 ): EventSource {
   const source = new EventSource(`/api/projects/${encodeURIComponent(projectId)}/events`);
   source.addEventListener('revision', (event) => {
@@ -51,6 +52,9 @@ function open(
   source.addEventListener('catalogue', onCatalogue);
   source.addEventListener('cutting', (event) =>
     onCutting(JSON.parse((event as MessageEvent<string>).data) as CuttingSearchAnswer),
+  );
+  source.addEventListener('calendar', (event) =>
+    onCalendar(JSON.parse((event as MessageEvent<string>).data) as CalendarAnswer),
   );
   source.addEventListener('open', onBegin);
   return source;

@@ -2,6 +2,7 @@ import type { ProjectState, ProjectSummary } from '../../server/http/contract.ts
 import type { Catalogue } from '../../server/planning/product.ts';
 import { ApiError, request } from './api.ts';
 import { getState, setState } from './app-state.ts';
+import { fetchCalendar, hearCalendar } from './calendar-actions.ts';
 import { fetchCutting, hearCutting } from './cutting-actions.ts';
 import { listenToProject } from './events.ts';
 import { inTurn } from './in-turn.ts';
@@ -88,7 +89,7 @@ function enter(project: ProjectState): void {
   setState({
     project,
     phase: 'ready',
-    ...(changed ? { selectedPartId: null, working: null, focus: null, cutting: null } : {}),
+    ...(changed ? { selectedPartId: null, working: null, focus: null, cutting: null, calendar: null } : {}),
   });
   localStorage.setItem(LAST_PROJECT_KEY, project.id);
   const hash = writeRoute({ projectId: project.id, screen: getState().screen });
@@ -103,6 +104,7 @@ function leave(): void {
   setState({
     project: null,
     cutting: null,
+    calendar: null,
     selectedPartId: null,
     working: null,
     focus: null,
@@ -121,7 +123,12 @@ function listen(id: string): void {
       }).catch(() => undefined),
     onReturn: () => void reloadCatalogue(),
     onCutting: (answer) => hearCutting(id, answer),
-    onBegin: () => void fetchCutting(id).catch(() => undefined),
+    onCalendar: (answer) => hearCalendar(id, answer),
+    onBegin: () => {
+      void fetchCutting(id).catch(() => undefined);
+      // What the stream said while it was broken was missed; a calendar that nobody has asked for is not fetched.
+      if (getState().calendar !== null) void fetchCalendar(id);
+    },
     onCatalogue: () => {
       void reloadCatalogue();
       void inTurn(() => fetchProject(id)).catch(() => undefined);

@@ -1,6 +1,7 @@
 /** The one store of the client: what is known, who wants to hear of changes, and everything a screen may ask for. */
 export { type AppState, getState, type Mode, type Notice, type ScreenName, subscribe } from './app-state.ts';
 
+import { planCalendarFromNow, wantCalendar } from './calendar-actions.ts';
 import { searchCutting, stopCutting } from './cutting-actions.ts';
 import { applyAgain, change, redo, undo } from './edit-actions.ts';
 import {
@@ -33,6 +34,8 @@ export const actions = {
   applyAgain,
   undo,
   redo,
+  wantCalendar,
+  planCalendarFromNow,
   searchCutting,
   stopCutting,
   show,

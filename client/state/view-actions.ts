@@ -17,15 +17,36 @@ const SCREEN_OF_TABLE = {
   onHand: 'buy',
   measurements: 'settings',
   sizes: 'settings',
-  shopHours: 'settings',
-  daysOff: 'settings',
-  climateRows: 'settings',
-  pins: 'settings',
-  doneTasks: 'settings',
-  arrivals: 'settings',
+  shopHours: 'calendar',
+  daysOff: 'calendar',
+  climateRows: 'calendar',
+  pins: 'calendar',
+  doneTasks: 'calendar',
+  arrivals: 'calendar',
   settings: 'settings',
   products: 'catalogue',
 } as const satisfies Record<ProblemTable, ScreenName>;
+
+/** Settings that are typed on the calendar screen. */
+const CALENDAR_SETTINGS: ReadonlySet<string> = new Set([
+  'calendar',
+  'pins',
+  'done',
+  'startDate',
+  'timeZone',
+  'hands',
+  'rackM2',
+  'largestBatchM2',
+  'sandsApart',
+  'woodWarmerC',
+  'dryingDoublesPerC',
+  'dryingUsesHumidity',
+  'climateKind',
+  'dayC',
+  'nightC',
+  'dayHumidity',
+  'nightHumidity',
+]);
 
 export function show(screen: ScreenName): void {
   const { project } = getState();
@@ -47,7 +68,12 @@ export function showProblems(open: boolean): void {
 /** Takes the user to the cell a problem sits in. */
 export function goTo(place: ProblemPlace): void {
   setState({ focus: place });
-  show(SCREEN_OF_TABLE[place.table]);
+  show(screenOf(place));
+}
+
+function screenOf({ table, field }: ProblemPlace): ScreenName {
+  if (table === 'settings' && CALENDAR_SETTINGS.has(field ?? '')) return 'calendar';
+  return SCREEN_OF_TABLE[table];
 }
 
 /** Said by the screen that has put the keyboard focus where `goTo` asked. */

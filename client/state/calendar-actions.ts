@@ -1,0 +1,52 @@
+import type { CalendarAnswer } from '../../server/http/contract.ts';
+import { ApiError, request } from './api.ts';
+import { getState, setState } from './app-state.ts';
+
+/** What was asked for last, so that a screen may ask with every drawing. */
+let asked = '';
+
+/** Asks for the calendar of the project as it is, once per revision; called by the screens that show it. */
+export function wantCalendar(): void {
+  const { project, calendar } = getState();
+  if (project === null || (calendar !== null && calendar.revision >= project.revision)) return;
+  const question = `${project.id} ${project.revision}`;
+  if (question === asked) return;
+  asked = question;
+  void fetchCalendar(project.id);
+}
+
+export async function fetchCalendar(projectId: string): Promise<void> {
+  try {
+    hearCalendar(projectId, await request<CalendarAnswer>('GET', path(projectId)));
+  } catch (error) {
+    asked = '';
+    report(error);
+  }
+}
+
+/** Takes what the server says of the calendar; an answer for an older revision than the one shown says nothing new. */
+export function hearCalendar(projectId: string, answer: CalendarAnswer): void {
+  const { project, calendar } = getState();
+  if (project?.id !== projectId || answer.revision < (calendar?.revision ?? 0)) return;
+  setState({ calendar: answer });
+}
+
+/** Plans everything that is not done yet anew, from this minute on. */
+export async function planCalendarFromNow(): Promise<void> {
+  const id = getState().project?.id;
+  if (id === undefined) return;
+  try {
+    hearCalendar(id, await request<CalendarAnswer>('POST', `${path(id)}/replan`, {}));
+  } catch (error) {
+    report(error);
+  }
+}
+
+function report(error: unknown): void {
+  if (!(error instanceof ApiError)) throw error;
+  setState({ notice: { kind: 'error', text: error.message, wayOut: error.wayOut } });
+}
+
+function path(projectId: string): string {
+  return `/api/projects/${encodeURIComponent(projectId)}/calendar`;
+}
