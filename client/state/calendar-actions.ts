@@ -4,6 +4,8 @@ import { getState, setState } from './app-state.ts';
 
 /** What was asked for last, so that a screen may ask with every drawing. */
 let asked = '';
+/** Requests are counted, so that of two answers the one asked for later is kept, however they arrive. */
+let requests = 0;
 
 /** Asks for the calendar of the project as it is, once per revision; called by the screens that show it. */
 export function wantCalendar(): void {
@@ -16,19 +18,18 @@ export function wantCalendar(): void {
 }
 
 export async function fetchCalendar(projectId: string): Promise<void> {
+  const number = ++requests;
   try {
-    hearCalendar(projectId, await request<CalendarAnswer>('GET', path(projectId)));
+    const answer = await request<CalendarAnswer>('GET', path(projectId));
+    if (number === requests) hearCalendar(projectId, answer);
   } catch (error) {
     asked = '';
     report(error);
   }
 }
 
-/** Takes what the server says of the calendar; an answer for an older revision than the one shown says nothing new. */
-export function hearCalendar(projectId: string, answer: CalendarAnswer): void {
-  const { project, calendar } = getState();
-  if (project?.id !== projectId || answer.revision < (calendar?.revision ?? 0)) return;
-  setState({ calendar: answer });
+function hearCalendar(projectId: string, answer: CalendarAnswer): void {
+  if (getState().project?.id === projectId) setState({ calendar: answer });
 }
 
 /** Plans everything that is not done yet anew, from this minute on. */
@@ -36,6 +37,7 @@ export async function planCalendarFromNow(): Promise<void> {
   const id = getState().project?.id;
   if (id === undefined) return;
   try {
+    requests++;
     hearCalendar(id, await request<CalendarAnswer>('POST', `${path(id)}/replan`, {}));
   } catch (error) {
     report(error);

@@ -1,11 +1,11 @@
-import type { CalendarAnswer, CuttingSearchAnswer } from '../../server/http/contract.ts';
+import type { CalendarNotice, CuttingSearchAnswer } from '../../server/http/contract.ts';
 
 /** What the server tells a window about changes made elsewhere. */
 export interface ProjectEvents {
   readonly onRevision: (revision: number) => void;
   readonly onCatalogue: () => void;
   readonly onCutting: (answer: CuttingSearchAnswer) => void;
-  readonly onCalendar: (answer: CalendarAnswer) => void;
+  readonly onCalendar: (notice: CalendarNotice) => void;
   /** A stream has begun, the first one or one after a break. */
   readonly onBegin: () => void;
   /** The window is looked at again; what the stream said meanwhile, except for the revision, was missed. */
@@ -54,7 +54,7 @@ function open(
     onCutting(JSON.parse((event as MessageEvent<string>).data) as CuttingSearchAnswer),
   );
   source.addEventListener('calendar', (event) =>
-    onCalendar(JSON.parse((event as MessageEvent<string>).data) as CalendarAnswer),
+    onCalendar(JSON.parse((event as MessageEvent<string>).data) as CalendarNotice),
   );
   source.addEventListener('open', onBegin);
   return source;

@@ -2,7 +2,7 @@ import type { ProjectState, ProjectSummary } from '../../server/http/contract.ts
 import type { Catalogue } from '../../server/planning/product.ts';
 import { ApiError, request } from './api.ts';
 import { getState, setState } from './app-state.ts';
-import { fetchCalendar, hearCalendar } from './calendar-actions.ts';
+import { fetchCalendar } from './calendar-actions.ts';
 import { fetchCutting, hearCutting } from './cutting-actions.ts';
 import { listenToProject } from './events.ts';
 import { inTurn } from './in-turn.ts';
@@ -123,7 +123,9 @@ function listen(id: string): void {
       }).catch(() => undefined),
     onReturn: () => void reloadCatalogue(),
     onCutting: (answer) => hearCutting(id, answer),
-    onCalendar: (answer) => hearCalendar(id, answer),
+    onCalendar: () => {
+      if (getState().calendar !== null) void fetchCalendar(id);
+    },
     onBegin: () => {
       void fetchCutting(id).catch(() => undefined);
       // What the stream said while it was broken was missed; a calendar that nobody has asked for is not fetched.

@@ -1,6 +1,14 @@
 /** The address of a screen: `#/p/<projectId>/<screen>`. */
 
-export type ScreenName = 'parts' | 'cutting' | 'banding' | 'finish' | 'calendar' | 'buy' | 'catalogue' | 'settings';
+export type ScreenName =
+  | 'parts'
+  | 'cutting'
+  | 'banding'
+  | 'finish'
+  | 'calendar'
+  | 'buy'
+  | 'catalogue'
+  | 'settings';
 export const SCREEN_NAMES = [
   'parts',
   'cutting',

@@ -21,7 +21,12 @@ export function batchNames(
       const recipe = recipes[index] ?? '';
       const equal = recipes.filter((other) => other === recipe).length;
       const place = recipes.slice(0, index + 1).filter((other) => other === recipe).length;
-      const parts = pieces.map(({ pieceId, count }) => `${count} ${nonEmpty(names.parts[pieceId], 'part')}`);
+      const counts = new Map<string, number>();
+      for (const { pieceId, count } of pieces) {
+        const name = nonEmpty(names.parts[pieceId], 'part');
+        counts.set(name, (counts.get(name) ?? 0) + count);
+      }
+      const parts = [...counts].map(([name, count]) => `${count} ${name}`);
       return [id, { title: equal > 1 ? `${recipe}, ${place} of ${equal}` : recipe, parts: parts.join(', ') }];
     }),
   );

@@ -1,4 +1,5 @@
 import { actions } from '../../state/store.ts';
+import { narrow } from '../cutting/narrow.ts';
 import type { TaskSort } from './sort-tasks.ts';
 import type { Zoom } from './time-scale.ts';
 
@@ -17,7 +18,7 @@ export interface CalendarView {
 }
 
 let view: CalendarView = {
-  zoom: 'week',
+  zoom: narrow() ? 'day' : 'week',
   narrowed: true,
   sort: { field: 'start', down: false },
   currentId: null,

@@ -28,8 +28,10 @@ export function dragTask(
   const begin = entry.task.startMinute;
   let minute: number | null = null;
   const ended = new AbortController();
-  const on = <Kind extends keyof DocumentEventMap>(kind: Kind, act: (event: DocumentEventMap[Kind]) => void): void =>
-    document.addEventListener(kind, act, { signal: ended.signal });
+  const on = <Kind extends keyof DocumentEventMap>(
+    kind: Kind,
+    act: (event: DocumentEventMap[Kind]) => void,
+  ): void => document.addEventListener(kind, act, { signal: ended.signal });
   const settle = (): void => {
     ended.abort();
     if (minute !== null) setCalendarView({ moving: null });

@@ -30,8 +30,7 @@ export function taskShapes(task: Task, scale: (minute: number) => number): TaskS
   const open = task.allowedToMinute === null;
   return {
     bar,
-    touchTail:
-      layToMinute === null || touchDryMinute === null ? null : stretch(layToMinute, touchDryMinute),
+    touchTail: layToMinute === null || touchDryMinute === null ? null : stretch(layToMinute, touchDryMinute),
     handleTail:
       touchDryMinute === null || handleDryMinute === null ? null : stretch(touchDryMinute, handleDryMinute),
     window: { ...stretch(from, task.allowedToMinute ?? endMinute, open ? 0 : LEAST_BAR), open },

@@ -14,7 +14,8 @@ export function nextBar(
 ): string | null {
   const from = tasks.find(({ id }) => id === fromId);
   if (from === undefined) return tasks[0]?.id ?? null;
-  const onLane = (lane: string | undefined): readonly Task[] => tasks.filter(({ batchId }) => batchId === lane);
+  const onLane = (lane: string | undefined): readonly Task[] =>
+    tasks.filter(({ batchId }) => batchId === lane);
   const own = onLane(from.batchId);
   const place = own.indexOf(from);
   switch (key) {

@@ -38,7 +38,7 @@ function agendaLine(book: ScreenBook, calendar: CalendarBook, entry: TaskEntry):
   const words = [
     FACE_WORDS[task.face],
     task.layFromMinute === null || litres === null ? '' : book.formats.volume(litres),
-    batch.parts,
+    batch.title,
   ];
   return html`<li>
     <button type="button" class="agenda-task" aria-haspopup="dialog" data-open-task=${task.id} @click=${() => openTask(book, calendar, entry)}>

@@ -5,7 +5,10 @@ import type { CalendarBook } from './calendar-book.ts';
 import { wayOutChanges } from './way-out-changes.ts';
 
 /** What is in the way when nothing fits, and changes that were tried and free it; a button makes one. */
-export function renderBlocks(book: ScreenBook, { plan, clock }: CalendarBook): TemplateResult | typeof nothing {
+export function renderBlocks(
+  book: ScreenBook,
+  { plan, clock }: CalendarBook,
+): TemplateResult | typeof nothing {
   if (plan.blocks.length === 0) return nothing;
   return html`<section class="standing-box error" aria-labelledby="blocks-title">
     <h2 id="blocks-title">What is in the way</h2>

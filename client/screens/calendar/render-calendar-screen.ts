@@ -4,10 +4,10 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { arrive } from '../../fields/arrive.ts';
 import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
 import { type AppState, actions } from '../../state/store.ts';
+import { narrow } from '../cutting/narrow.ts';
 import { answerWords, proofWords } from './answer-words.ts';
 import { type CalendarBook, calendarBook } from './calendar-book.ts';
 import { calendarView, setCalendarView } from './calendar-view.ts';
-import { narrow } from '../cutting/narrow.ts';
 import { renderAgenda } from './render-agenda.ts';
 import { renderFeed } from './render-feed.ts';
 import { renderStanding } from './render-standing.ts';
@@ -31,7 +31,7 @@ export function renderCalendarScreen(state: AppState): TemplateResult {
       </div>
       <div class="page-acts">
         <button type="button" class="button" @click=${goToSetup}>Shop set-up</button>
-        ${calendar === null ? nothing : renderFeed(book, calendar)}
+        ${calendar === null ? nothing : renderFeed(calendar)}
       </div>
     </div>
     ${renderDates(calendar)} ${renderStanding(book, state.calendar, calendar)}
@@ -41,7 +41,8 @@ export function renderCalendarScreen(state: AppState): TemplateResult {
 }
 
 function renderAnswer(calendar: CalendarBook | null): TemplateResult {
-  if (calendar === null) return html`<p class="calendar-answer" role="status">The first plan is being worked out.</p>`;
+  if (calendar === null)
+    return html`<p class="calendar-answer" role="status">The first plan is being worked out.</p>`;
   const { plan, clock } = calendar;
   const proof = proofWords(plan, clock);
   return html`<p class="calendar-answer" role="status">${answerWords(plan, clock)}</p>
@@ -73,7 +74,8 @@ function letGoOfMoved({ answer, byId }: CalendarBook): void {
   const { moving } = calendarView();
   if (moving === null || moving.held || answer.stale || answer.state === 'working') return;
   const task = byId.get(moving.taskId);
-  if (task === undefined || task.task.state === 'pinned') queueMicrotask(() => setCalendarView({ moving: null }));
+  if (task === undefined || task.task.state === 'pinned')
+    queueMicrotask(() => setCalendarView({ moving: null }));
 }
 
 function goToSetup(): void {

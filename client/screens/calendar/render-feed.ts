@@ -1,5 +1,4 @@
 import { html, type TemplateResult } from 'lit-html';
-import type { ScreenBook } from '../../fields/screen-book.ts';
 import { screenIcon } from '../../fields/screen-icons.ts';
 import { icon } from '../../shell/icons.ts';
 import { openDialog } from '../../shell/open-dialog.ts';
@@ -8,10 +7,10 @@ import type { CalendarBook } from './calendar-book.ts';
 import { printDaySheets } from './print-day-sheets.ts';
 
 /** The plan for other places: on paper, as a file, and at an address that calendar programs look at again and again. */
-export function renderFeed({ project }: ScreenBook, { answer, plan }: CalendarBook): TemplateResult {
+export function renderFeed({ answer, plan }: CalendarBook): TemplateResult {
   if (plan.state !== 'planned') return html``;
   return html`<button type="button" class="button" @click=${() => printDaySheets()}>${screenIcon('print')} Day sheets</button>
-    <a class="button" href="/api/projects/${project.id}/calendar.ics" download>${icon('export')} Calendar file</a>
+    <a class="button" href=${answer.feedPath} download>${icon('export')} Calendar file</a>
     <button type="button" class="button" @click=${() => openSubscribe(new URL(answer.feedPath, location.origin).href)}>Subscribe…</button>`;
 }
 

@@ -21,7 +21,10 @@ export function renderStanding(
   </div>`;
 }
 
-function renderState({ project }: ScreenBook, answer: CalendarAnswer | null): TemplateResult | typeof nothing {
+function renderState(
+  { project }: ScreenBook,
+  answer: CalendarAnswer | null,
+): TemplateResult | typeof nothing {
   const old = answer !== null && (answer.stale || answer.revision < project.revision);
   if (answer?.state === 'failed')
     return html`<p class="standing-line warning" role="status">The calendar could not be worked out. It is tried again after the next change.</p>`;

@@ -69,7 +69,7 @@ function taskRow(book: ScreenBook, calendar: CalendarBook, entry: TaskEntry): Te
       html`<button type="button" class="link" aria-haspopup="dialog" data-open-task=${task.id} @click=${() => openTask(book, calendar, entry)}>${title}</button
         ><span class="small">${task.name}</span>`,
     )}
-    ${stackCell('Parts', html`${batch.parts}<span class="small">${batch.title}</span>`)}
+    ${stackCell('Parts', html`${batch.title}<span class="small task-parts" title=${batch.parts}>${batch.parts}</span>`)}
     ${stackCell('Face', FACE_WORDS[task.face])} ${stackCell('Area', formats.area(task.areaM2), 'number')}
     ${stackCell('Liquid', coat ? formats.volume(litres) : '', 'number')}
     ${stackCell('Window closes', task.allowedToMinute === null ? html`<span class="never">stays open</span>` : clock.moment(task.allowedToMinute))}

@@ -39,15 +39,21 @@ export function renderTimeline(book: ScreenBook, calendar: CalendarBook): Templa
   const tasks = entries.map(({ task }) => task);
   const ways = (entry: TaskEntry) => ({
     scale,
-    handlers: handlersOf(book, calendar, entry, (event) => {
-      const next = nextBar(
-        tasks,
-        lanes.map(({ id }) => id),
-        entry.task.id,
-        event,
-      );
-      if (next !== null) focusBar(next);
-    }, scale),
+    handlers: handlersOf(
+      book,
+      calendar,
+      entry,
+      (event) => {
+        const next = nextBar(
+          tasks,
+          lanes.map(({ id }) => id),
+          entry.task.id,
+          event,
+        );
+        if (next !== null) focusBar(next);
+      },
+      scale,
+    ),
   });
   return html`<section class="panel timeline" aria-labelledby="timeline-title">
     ${renderTimelineHead(calendar, () => scrollToMinute(scale(now)))}

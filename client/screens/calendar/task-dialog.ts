@@ -61,7 +61,12 @@ function renderPin({ clock }: CalendarBook, entry: TaskEntry, close: () => void)
   </form>`;
 }
 
-function renderDone(book: ScreenBook, { clock }: CalendarBook, entry: TaskEntry, close: () => void): TemplateResult {
+function renderDone(
+  book: ScreenBook,
+  { clock }: CalendarBook,
+  entry: TaskEntry,
+  close: () => void,
+): TemplateResult {
   const { task, done, litres } = entry;
   const coat = task.layFromMinute !== null;
   const start = done?.start ?? clock.local(task.layFromMinute ?? task.startMinute);
@@ -104,7 +109,12 @@ function renderDone(book: ScreenBook, { clock }: CalendarBook, entry: TaskEntry,
   </form>`;
 }
 
-async function tick(event: SubmitEvent, { settings }: ScreenBook, entry: TaskEntry, close: () => void): Promise<void> {
+async function tick(
+  event: SubmitEvent,
+  { settings }: ScreenBook,
+  entry: TaskEntry,
+  close: () => void,
+): Promise<void> {
   const form = event.currentTarget as HTMLFormElement;
   const [start, end, used] = [text(event, 'start'), text(event, 'end'), text(event, 'litres')];
   const litres = readUsed(used, settings.units);

@@ -24,7 +24,9 @@ export function timeScale(
   const end = days.at(-1)?.toMinute ?? first + 1;
   const windows = days.flatMap((day) => day.windows);
   if (!narrowed || windows.length === 0) return scaleLinear([first, end], [0, total]);
-  const marks = [...new Set([first, ...windows.flatMap(({ fromMinute, toMinute }) => [fromMinute, toMinute]), end])]
+  const marks = [
+    ...new Set([first, ...windows.flatMap(({ fromMinute, toMinute }) => [fromMinute, toMinute]), end]),
+  ]
     .filter((minute) => minute >= first && minute <= end)
     .sort((a, b) => a - b);
   const weights = marks.slice(1).map((to, index) => {

@@ -102,7 +102,15 @@ function stateMark(state: TaskEntry['task']['state'], x: number): SVGTemplateRes
 }
 
 /** A rail from when the task may start to when it may no longer; an end that never comes is left open. */
-function windowPath({ x, width, open }: { readonly x: number; readonly width: number; readonly open: boolean }): string {
+function windowPath({
+  x,
+  width,
+  open,
+}: {
+  readonly x: number;
+  readonly width: number;
+  readonly open: boolean;
+}): string {
   const end = x + width;
   const tip = open ? `m-4-3 4 3-4 3` : `m0-4v8`;
   return `M${round(x)} ${RAIL_Y - 4}v8m0-4H${round(end)}${tip}`;

@@ -31,7 +31,9 @@ export function drawGround({ days, scale, clock, height }: Ground): SVGTemplateR
   return svg`
     <rect class="closed" x="0" y=${AXIS} width=${round(scale(days.at(-1)?.toMinute ?? 0))} height=${height - AXIS} />
     ${days.map(
-      (day) => svg`${day.windows.map(({ fromMinute, toMinute }) => rect('open', fromMinute, toMinute, AXIS, height - AXIS))}
+      (
+        day,
+      ) => svg`${day.windows.map(({ fromMinute, toMinute }) => rect('open', fromMinute, toMinute, AXIS, height - AXIS))}
         ${day.off ? rect('day-off', day.fromMinute, day.toMinute, AXIS, height - AXIS) : nothing}
         ${rect('night', day.fromMinute, day.fromMinute + NIGHT.toMin, NIGHT_Y, NIGHT_HEIGHT)}
         ${rect('night', day.fromMinute + NIGHT.fromMin, day.toMinute, NIGHT_Y, NIGHT_HEIGHT)}
@@ -43,7 +45,10 @@ export function drawGround({ days, scale, clock, height }: Ground): SVGTemplateR
       return svg`<text class="date ${day.off ? 'off' : ''}" x=${round(scale(day.fromMinute) + 5)} y=${DATE_Y}>${words}${day.off && !brief && step === 1 ? ' · off' : ''}</text>`;
     })}
     ${hourMarks(days, scale).map(
-      ({ x, minute }) => svg`<g class="hour"><line x1=${round(x)} x2=${round(x)} y1=${AXIS - 4} y2=${height} />
+      ({
+        x,
+        minute,
+      }) => svg`<g class="hour"><line x1=${round(x)} x2=${round(x)} y1=${AXIS - 4} y2=${height} />
         <text x=${round(x)} y=${HOUR_Y}>${clock.time(minute)}</text></g>`,
     )}`;
 }

@@ -3,7 +3,10 @@ import type { CalendarPlan, Change, ProjectState } from '../../../server/http/co
 type WayOut = CalendarPlan['blocks'][number]['waysOut'][number];
 
 /** The changes to the project that make a way out real; empty where it is no setting of the project. */
-export function wayOutChanges({ change }: WayOut, { rows, settings }: Pick<ProjectState, 'rows' | 'settings'>): readonly Change[] {
+export function wayOutChanges(
+  { change }: WayOut,
+  { rows, settings }: Pick<ProjectState, 'rows' | 'settings'>,
+): readonly Change[] {
   switch (change) {
     case 'more-hands':
       return [{ op: 'settings', values: { hands: settings.hands + 1 } }];

@@ -64,7 +64,12 @@ function renderDay(book: ScreenBook, name: string, weekday: number): TemplateRes
   </div>`;
 }
 
-function time({ problems }: ScreenBook, row: ShopHoursRow, field: 'from' | 'to', label: string): TemplateResult {
+function time(
+  { problems }: ScreenBook,
+  row: ShopHoursRow,
+  field: 'from' | 'to',
+  label: string,
+): TemplateResult {
   return textInput({
     place: { table: 'shopHours', id: row.id, field },
     label,

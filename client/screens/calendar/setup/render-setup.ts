@@ -19,7 +19,13 @@ export function renderSetup(book: ScreenBook): TemplateResult {
 }
 
 /** One subject of the set-up. */
-export function setupPanel(id: string, title: string, words: string, body: TemplateResult, flush = false): TemplateResult {
+export function setupPanel(
+  id: string,
+  title: string,
+  words: string,
+  body: TemplateResult,
+  flush = false,
+): TemplateResult {
   return html`<section class="panel" aria-labelledby="setup-${id}">
     <header>
       <div><h3 id="setup-${id}">${title}</h3><p>${words}</p></div>

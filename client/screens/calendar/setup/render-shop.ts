@@ -35,7 +35,12 @@ export function renderShop(book: ScreenBook): TemplateResult {
   );
 }
 
-function areaSetting(book: ScreenBook, name: 'rackM2' | 'largestBatchM2', label: string, help: string): TemplateResult {
+function areaSetting(
+  book: ScreenBook,
+  name: 'rackM2' | 'largestBatchM2',
+  label: string,
+  help: string,
+): TemplateResult {
   const { settings, formats } = book;
   const per = settings.units === 'metric' ? 1 : M2_PER_FT2;
   const value = settings[name];
@@ -43,11 +48,17 @@ function areaSetting(book: ScreenBook, name: 'rackM2' | 'largestBatchM2', label:
     book,
     name,
     label,
-    value === null ? '' : settings.units === 'metric' ? formats.area(value) : `${trimmedText(value / per, 2)} ft²`,
+    value === null
+      ? ''
+      : settings.units === 'metric'
+        ? formats.area(value)
+        : `${trimmedText(value / per, 2)} ft²`,
     (typed) => {
       const read = readOptionalNumber(typed.replace(/\s*(m²|m2|ft²|ft2|sq ?ft)\s*$/i, ''), { least: 0.01 });
       const written = /ft/i.test(typed) ? M2_PER_FT2 : /m/i.test(typed) ? 1 : per;
-      return read.ok && read.value !== null ? understood(Number((read.value * written).toPrecision(12))) : read;
+      return read.ok && read.value !== null
+        ? understood(Number((read.value * written).toPrecision(12)))
+        : read;
     },
     { help, numeric: true, placeholder: 'no limit' },
   );

@@ -21,19 +21,36 @@ type CheckSetting = {
 }[keyof ProjectSettings];
 
 /** A yes-or-no of the shop with a word of help. */
-export function checkSetting({ settings }: ScreenBook, name: CheckSetting, label: string, help: string): TemplateResult {
+export function checkSetting(
+  { settings }: ScreenBook,
+  name: CheckSetting,
+  label: string,
+  help: string,
+): TemplateResult {
   return html`<div class="setup-check">
     ${checkInput({ table: 'settings', id: null, field: name }, label, settings[name], saveSetting(name))}<small>${help}</small>
   </div>`;
 }
 
 /** A temperature, in the project's unit. */
-export function temperatureSetting(book: ScreenBook, name: NumberSetting, label: string, help?: string): TemplateResult {
+export function temperatureSetting(
+  book: ScreenBook,
+  name: NumberSetting,
+  label: string,
+  help?: string,
+): TemplateResult {
   const { settings, formats } = book;
-  return typedSetting<number>(book, name, label, formats.figure(settings[name], 'C'), (typed) => readDegrees(typed, settings.units), {
-    numeric: true,
-    ...(help === undefined ? {} : { help }),
-  });
+  return typedSetting<number>(
+    book,
+    name,
+    label,
+    formats.figure(settings[name], 'C'),
+    (typed) => readDegrees(typed, settings.units),
+    {
+      numeric: true,
+      ...(help === undefined ? {} : { help }),
+    },
+  );
 }
 
 /** A difference between two temperatures, in the project's degrees. */
@@ -78,7 +95,9 @@ const FREEZING_F = 32;
 /** Degrees as typed: with C or F as written, else in the project's unit. */
 export function readDegrees(typed: string, units: ProjectSettings['units']): Reading<number> {
   const fahrenheit = /f\s*$/i.test(typed) || (units === 'us' && !/c\s*$/i.test(typed));
-  const [least, most] = [COLDEST_C, WARMEST_C].map((c) => (fahrenheit ? c * FAHRENHEIT_PER_C + FREEZING_F : c));
+  const [least, most] = [COLDEST_C, WARMEST_C].map((c) =>
+    fahrenheit ? c * FAHRENHEIT_PER_C + FREEZING_F : c,
+  );
   const read = readNumber(bare(typed), { least: least as number, most: most as number });
   if (!read.ok) return read;
   return understood(fahrenheit ? round((read.value - FREEZING_F) / FAHRENHEIT_PER_C) : read.value);
