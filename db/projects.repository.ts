@@ -24,6 +24,7 @@ export const SETTING_WORDS: Readonly<Record<SettingName, string>> = {
   bandingOrder: 'banding order',
   kerfMm: 'kerf',
   sheetTrimMm: 'sheet trim',
+  cutStages: 'cut stages',
   finishLoss: 'finish loss',
   startDate: 'first day of finishing',
   timeZone: 'time zone',

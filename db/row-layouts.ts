@@ -109,6 +109,7 @@ export const ROW_LAYOUTS: { readonly [Table in RowTable]: RowLayout } = {
     showRecipeId: ['mention', 'show face finish', '', 'recipes'],
     backRecipeId: ['mention', 'back face finish', '', 'recipes'],
     note: ['text', 'note', ''],
+    grainMatch: ['text', 'grain match', ''],
   }),
   recipes: layout('recipes', 'recipe', 'finish recipe', 'finish recipes', {
     name: ['text', 'name', ''],

@@ -8,6 +8,14 @@ CREATE TABLE arrival (
 
 CREATE INDEX arrival_by_project ON arrival (project_id, position);
 
+CREATE TABLE begun_layout (
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  layout TEXT NOT NULL,
+  material_id TEXT NOT NULL,
+  content TEXT NOT NULL,
+  PRIMARY KEY (project_id, layout)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE blend (
   id INTEGER PRIMARY KEY AUTOINCREMENT,
   project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
@@ -214,7 +222,8 @@ CREATE TABLE part (
   radius_back_right_mm REAL,
   show_recipe_id TEXT NOT NULL,
   back_recipe_id TEXT NOT NULL,
-  note TEXT NOT NULL
+  note TEXT NOT NULL,
+  grain_match TEXT NOT NULL DEFAULT ''
 ) STRICT;
 
 CREATE INDEX part_by_project ON part (project_id, position);
@@ -332,7 +341,8 @@ CREATE TABLE project (
   mixing_factor REAL NOT NULL DEFAULT 3,
   outdoor_c REAL,
   heat_price_per_kwh_minor REAL,
-  health_basis TEXT NOT NULL DEFAULT 'peak' CHECK (health_basis IN ('peak', 'averages'))
+  health_basis TEXT NOT NULL DEFAULT 'peak' CHECK (health_basis IN ('peak', 'averages')),
+  cut_stages INTEGER CHECK (cut_stages IN (2, 3))
 ) STRICT;
 
 CREATE TABLE recipe (

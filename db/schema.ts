@@ -9,7 +9,8 @@
  * - A part's material, edges and recipes, and a step's product and blend, are text without a foreign key: what was
  *   typed stays typed, and the plan reports what it cannot find.
  * - `cut_piece` holds the pieces ticked as cut: which layout (by its key), which of its sheets, which of its parts. It is
- *   no part of the edit log: sawing cannot be undone.
+ *   no part of the edit log: sawing cannot be undone. `begun_layout` holds what those layouts were, so that a plan made
+ *   later can keep them as they are cut.
  * - `edit` holds every edit with the rows before and after. `done` can be undone, `undone` can be redone, `dropped`
  *   was undone and then followed by another edit.
  * - `cutting_answer` holds the best cutting plan found for each question asked. It can be worked out again, so it has no
@@ -160,7 +161,8 @@ CREATE TABLE project (
   mixing_factor REAL NOT NULL DEFAULT 3,
   outdoor_c REAL,
   heat_price_per_kwh_minor REAL,
-  health_basis TEXT NOT NULL DEFAULT 'peak' CHECK (health_basis IN ('peak', 'averages'))
+  health_basis TEXT NOT NULL DEFAULT 'peak' CHECK (health_basis IN ('peak', 'averages')),
+  cut_stages INTEGER CHECK (cut_stages IN (2, 3))
 ) STRICT;
 
 CREATE TABLE part (
@@ -191,7 +193,8 @@ CREATE TABLE part (
   radius_back_right_mm REAL,
   show_recipe_id TEXT NOT NULL,
   back_recipe_id TEXT NOT NULL,
-  note TEXT NOT NULL
+  note TEXT NOT NULL,
+  grain_match TEXT NOT NULL DEFAULT ''
 ) STRICT;
 CREATE INDEX part_by_project ON part (project_id, position);
 
@@ -315,6 +318,14 @@ CREATE TABLE cut_piece (
   piece INTEGER NOT NULL,
   at TEXT NOT NULL,
   PRIMARY KEY (project_id, layout, sheet, piece)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE begun_layout (
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  layout TEXT NOT NULL,
+  material_id TEXT NOT NULL,
+  content TEXT NOT NULL,
+  PRIMARY KEY (project_id, layout)
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE cutting_answer (

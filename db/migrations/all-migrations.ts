@@ -4,6 +4,14 @@ import { cutPieces } from './002-cut-pieces.ts';
 import { cuttingAnswers } from './003-cutting-answers.ts';
 import { calendar } from './004-calendar.ts';
 import { air } from './005-air.ts';
+import { cuttingWishes } from './006-cutting-wishes.ts';
 
 /** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
-export const ALL_MIGRATIONS: readonly Migration[] = [first, cutPieces, cuttingAnswers, calendar, air];
+export const ALL_MIGRATIONS: readonly Migration[] = [
+  first,
+  cutPieces,
+  cuttingAnswers,
+  calendar,
+  air,
+  cuttingWishes,
+];

@@ -47,6 +47,7 @@ export function defaultSettings(units: UnitSystem, currency: string, name = 'New
     bandingOrder: ['left', 'right', 'back', 'front'],
     kerfMm: metric ? METRIC_KERF_MM : US_KERF_MM,
     sheetTrimMm: metric ? METRIC_SHEET_TRIM_MM : US_SHEET_TRIM_MM,
+    cutStages: null,
     finishLoss: 0.05,
     startDate: '',
     timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,

@@ -48,6 +48,7 @@ const settings = z.strictObject({
   ),
   kerfMm: optional(z.number().min(0).max(50)),
   sheetTrimMm: optional(z.number().min(0).max(500)),
+  cutStages: optional(z.union([z.literal(2), z.literal(3)]).nullable()),
   finishLoss: optional(z.number().min(0).max(0.9)),
   startDate: optional(calendarSettingShapes.startDate),
   timeZone: optional(calendarSettingShapes.timeZone).meta({

@@ -94,6 +94,9 @@ const cutNode: z.ZodType<CutNode> = z
         lengthMm: z.number(),
         widthMm: z.number(),
         children: z.array(cutNode),
+        match: z
+          .exactOptional(z.string())
+          .meta({ description: 'The children are the parts of this grain match, in their order.' }),
       }),
       z.strictObject({
         type: z.literal('part'),

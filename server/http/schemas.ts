@@ -109,6 +109,7 @@ export const settingsShape = {
     .refine((edges) => new Set(edges).size === edges.length, 'must name each edge once'),
   kerfMm: z.number().min(0).max(50),
   sheetTrimMm: z.number().min(0).max(500),
+  cutStages: z.union([z.literal(2), z.literal(3)]).nullable(),
   finishLoss: z.number().min(0).max(0.9),
   ...calendarSettingShapes,
   ...airSettingShapes,
@@ -139,6 +140,7 @@ export const rowShapes = {
     showRecipeId: cell,
     backRecipeId: cell,
     note: cell,
+    grainMatch: cell,
   },
   recipes: {
     name: cell,

@@ -113,6 +113,8 @@ export type CutNode =
       readonly lengthMm: number;
       readonly widthMm: number;
       readonly children: readonly CutNode[];
+      /** The children are the parts of this grain match, in their order. */
+      readonly match?: string;
     }
   | {
       readonly type: 'part';

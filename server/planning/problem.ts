@@ -42,6 +42,8 @@ export type ProblemCode =
   // sheets and boards
   | 'part-larger-than-sheet'
   | 'part-larger-than-board'
+  | 'grain-match-too-large'
+  | 'grain-match-alone'
   | 'sheet-size-unknown'
   | 'kerf-invalid'
   // finish

@@ -36,6 +36,8 @@ export interface ProjectSettings {
   readonly kerfMm: number;
   /** Factory edge trimmed off each side of a full sheet, mm. */
   readonly sheetTrimMm: number;
+  /** A sheet is cut in so many stages, cuts of one direction each, at most; trimming a piece is none. Null: any number. */
+  readonly cutStages: 2 | 3 | null;
   /** Share of finish lost to spills, filters and wet edges, e.g. 0.05. */
   readonly finishLoss: number;
   /** First day of finishing, YYYY-MM-DD; empty for today. */
@@ -123,6 +125,8 @@ export interface PartInput {
   readonly showRecipeId: string;
   readonly backRecipeId: string;
   readonly note: string;
+  /** Parts of one name and material come from one sheet, side by side in their order; empty: no such wish. */
+  readonly grainMatch: string;
 }
 
 export type StepKind = 'sand' | 'dust' | 'condition' | 'stain' | 'seal' | 'topcoat' | 'scuff' | 'cure';

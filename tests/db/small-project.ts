@@ -18,6 +18,7 @@ export const settings: ProjectSettings = {
   bandingOrder: ['left', 'right', 'back', 'front'],
   kerfMm: 3,
   sheetTrimMm: 5,
+  cutStages: null,
   finishLoss: 0.05,
   ...CALENDAR_SETTINGS,
 };
@@ -43,6 +44,7 @@ export const part: PartInput = {
   showRecipeId: 'clear',
   backRecipeId: 'clear',
   note: '',
+  grainMatch: '',
 };
 
 const step: RecipeStep = {

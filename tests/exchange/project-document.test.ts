@@ -62,6 +62,7 @@ describe('a document', () => {
       showRecipeId: '',
       backRecipeId: '',
       note: '',
+      grainMatch: '',
     });
   });
 
@@ -692,6 +693,7 @@ describe('whatever comes', () => {
       showRecipeId: text,
       backRecipeId: text,
       note: text,
+      grainMatch: text,
     });
     const input = read(smallDocument);
     fc.assert(

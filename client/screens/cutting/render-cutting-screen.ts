@@ -8,10 +8,19 @@ import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
 import { stat } from '../../fields/stat.ts';
 import { icon } from '../../shell/icons.ts';
 import { type AppState, actions } from '../../state/store.ts';
+import { cutStagesSetting } from '../settings/cut-stages-setting.ts';
 import { layoutsHead } from './layouts-head.ts';
 import { renderAdvice } from './render-advice.ts';
 import { renderLayout } from './render-layout.ts';
 import { renderSearch } from './render-search.ts';
+
+/** Problems of single parts that this screen shows with their material. */
+const SHOWN_HERE: ReadonlySet<string> = new Set([
+  'part-larger-than-sheet',
+  'part-larger-than-board',
+  'grain-match-too-large',
+  'grain-match-alone',
+]);
 
 type Material = PlanView['materials'][number];
 
@@ -30,6 +39,7 @@ export function renderCuttingScreen(state: AppState): TemplateResult {
           of a full sheet.
         </p>
       </div>
+      ${materials.some(({ kind }) => kind === 'sheet') ? html`<div class="cut-stages">${cutStagesSetting(book)}</div>` : nothing}
     </div>
     ${materials.length === 0 ? renderNone() : layoutsHead(book)}
     ${repeat(
@@ -100,17 +110,12 @@ function verdict({ proven, stocks, boundStocks, costMinor }: Material): Template
   </p>`;
 }
 
-/** Parts of this material that no sheet or board holds. */
+/** Parts of this material that no sheet or board holds, and grain matches that cannot be. */
 function misfits({ problems, project }: ScreenBook, material: Material): TemplateResult | typeof nothing {
   const parts = new Set(
     project.rows.parts.filter(({ materialId }) => materialId === material.id).map(({ id }) => id),
   );
-  const found = problems.filter(
-    ({ code, at }) =>
-      (code === 'part-larger-than-sheet' || code === 'part-larger-than-board') &&
-      at.id !== null &&
-      parts.has(at.id),
-  );
+  const found = problems.filter(({ code, at }) => SHOWN_HERE.has(code) && at.id !== null && parts.has(at.id));
   if (found.length === 0) return nothing;
   return html`<ul class="said-list">
     ${found.map(

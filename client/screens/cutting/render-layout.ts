@@ -5,6 +5,7 @@ import { saveChanges } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { actions } from '../../state/store.ts';
 import { placeName, tick } from './cutting-list.ts';
+import { grainMatches } from './grain-matches.ts';
 import { keepOffcut } from './keep-offcut.ts';
 import { drawLayout, type Layout, type LayoutView, layoutView, type Material } from './layout-view.ts';
 import { narrow } from './narrow.ts';
@@ -47,7 +48,7 @@ export function renderLayout(book: ScreenBook, material: Material, layout: Layou
           (part) => partRow(view, part, sheet, isDone),
         )}
       </ul>
-      ${offcuts(view)}
+      ${matches(view)} ${offcuts(view)}
       ${
         view.lines.length === 0
           ? nothing
@@ -134,6 +135,18 @@ function tickBox(cuts: CuttingLayout, place: CutPlace, done: boolean, label: str
       @change=${(event: Event) => void tick(cuts, [place], (event.currentTarget as HTMLInputElement).checked)}
     />
   </label>`;
+}
+
+/** Which parts of the layout lie side by side so that their grain matches. */
+function matches({ layout, nameOf }: LayoutView): TemplateResult | typeof nothing {
+  const found = grainMatches(layout.cut);
+  if (found.length === 0) return nothing;
+  return html`<ul class="grain-matches">
+    ${found.map(
+      ({ name, partIds }) =>
+        html`<li>Grain match <b>${name}</b>, side by side in this order: ${partIds.map(nameOf).join(', ')}</li>`,
+    )}
+  </ul>`;
 }
 
 function offcuts({ book, material, layout, pieces }: LayoutView): TemplateResult | typeof nothing {

@@ -114,6 +114,7 @@ export function partColumns(book: () => PartBook): readonly PartColumn[] {
       (value, row) => formatArea(value, row.book.settings),
       'finishM2',
     ),
+    text('grainMatch', 'Match', 'grain match: parts of one name are cut side by side from one sheet', 90),
     text('note', 'Note', 'note', 220),
   ];
 }

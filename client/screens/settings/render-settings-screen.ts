@@ -9,6 +9,7 @@ import { readShare } from '../../format/read-share.ts';
 import { refused } from '../../format/reading.ts';
 import type { AppState } from '../../state/store.ts';
 import { readCurrency } from '../catalogue/pack-fields.ts';
+import { cutStagesSetting } from './cut-stages-setting.ts';
 import { renderBandingOrder } from './render-banding-order.ts';
 import { renderMeasurements } from './render-measurements.ts';
 import { renderSizes } from './render-sizes.ts';
@@ -154,6 +155,7 @@ function cutting(book: ScreenBook): TemplateResult {
     html`
       ${lengthSetting(book, 'kerfMm', 'Saw kerf', 50, 'lost at every cut')}
       ${lengthSetting(book, 'sheetTrimMm', 'Sheet trim', 500, 'off each side of a full sheet')}
+      ${cutStagesSetting(book)}
     `,
   );
 }

@@ -63,7 +63,7 @@ export function chosenSetting(
   label: string,
   choices: readonly Choice[],
   help?: string,
-  read: (value: string) => string | number = (value) => value,
+  read: (value: string) => string | number | null = (value) => value,
 ): TemplateResult {
   const place = { table: 'settings', id: null, field: name } as const;
   return labelled(
@@ -74,7 +74,7 @@ export function chosenSetting(
       label,
       value: String(settings[name]),
       choices,
-      save: (value) => saveSetting<string | number>(name)(read(value)),
+      save: (value) => saveSetting<string | number | null>(name)(read(value)),
       problems,
     }),
     help,

@@ -43,6 +43,7 @@ export const PART_DEFAULTS: Without<PartInput, never> = {
   showRecipeId: '',
   backRecipeId: '',
   note: '',
+  grainMatch: '',
 };
 
 export const RECIPE_DEFAULTS: Without<Recipe, 'steps'> = { name: '', faces: 'flip' };

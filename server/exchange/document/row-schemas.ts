@@ -58,6 +58,9 @@ export const partRow = z.strictObject({
   showRecipeId: reference.default(PART_DEFAULTS.showRecipeId),
   backRecipeId: reference.default(PART_DEFAULTS.backRecipeId),
   note,
+  grainMatch: cell.default(PART_DEFAULTS.grainMatch).meta({
+    description: 'Parts of one name and material are cut side by side from one sheet, in their order.',
+  }),
 });
 
 export const stepRow = z.strictObject({

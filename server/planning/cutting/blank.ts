@@ -7,6 +7,18 @@ export interface Blank {
   readonly widthMm: number;
   readonly count: number;
   readonly grain: 'along' | 'across' | 'free';
+  /** Set where several parts are cut from one piece, so that the grain runs through them. */
+  readonly match?: GrainMatch;
+}
+
+/** Parts that lie side by side in one piece, in their order; each as it is laid on the stock. */
+export interface GrainMatch {
+  /** As typed. */
+  readonly name: string;
+  /** Direction on the stock in which they follow each other. */
+  readonly along: 'length' | 'width';
+  /** One each, count 1. */
+  readonly parts: readonly Blank[];
 }
 
 /** The size a blank takes along and across the stock, in millimetres, when laid plainly: `across` is laid turned. */

@@ -3,6 +3,7 @@ import type { ProjectInput } from '../project-input.ts';
 import { type Blank, laidSize } from './blank.ts';
 import { fitProblem, fitsOffer } from './fit-problem.ts';
 import { fullWidthBlanks } from './full-width-blanks.ts';
+import { matchBlanks } from './match-blanks.ts';
 import type { MaterialBlanks } from './material-blanks.ts';
 import type { StockOffer } from './stock-offer.ts';
 import { stockOffers } from './stock-offers.ts';
@@ -22,6 +23,8 @@ export interface MaterialJob {
   readonly toLengthOnly: boolean;
   /** Rows that fit no stock to buy. */
   readonly leftOut: number;
+  /** At most so many stages of cuts; null: any number. */
+  readonly stages: number | null;
 }
 
 /**
@@ -40,11 +43,14 @@ export function materialJob(
   const [first] = toBuy;
   if (first === undefined) return { job: null, problems };
   const all = product.kind === 'board' ? fullWidthBlanks(material.blanks, first.widthMm) : material.blanks;
-  const blanks: Blank[] = [];
+  const fitting: Blank[] = [];
   for (const blank of all) {
-    if (toBuy.some((offer) => fitsOffer(blank, offer))) blanks.push(blank);
+    if (toBuy.some((offer) => fitsOffer(blank, offer))) fitting.push(blank);
     else problems.push(fitProblem(blank, product, toBuy, input.settings));
   }
+  const matched = matchBlanks(fitting, input, product, toBuy);
+  problems.push(...matched.problems);
+  const { blanks } = matched;
 
   // Without prices, or when stock is free, the plan saves area instead of money.
   const unpriced = toBuy.some((offer) => offer.priceMinor === null);
@@ -55,6 +61,7 @@ export function materialJob(
   });
   const toLengthOnly =
     product.kind === 'board' && blanks.every((blank) => laidSize(blank).widthMm === first.widthMm);
-  const leftOut = all.length - blanks.length;
-  return { job: { blanks, offers, costs, unpriced, byArea, toLengthOnly, leftOut }, problems };
+  const leftOut = all.length - fitting.length;
+  const stages = input.settings.cutStages;
+  return { job: { blanks, offers, costs, unpriced, byArea, toLengthOnly, leftOut, stages }, problems };
 }

@@ -53,7 +53,7 @@ export function planMaterial(
   const { job, problems } = materialJob(material, input);
   if (job === null) return { plan: open('No size of this material is known.'), problems };
   const lay = job.toLengthOnly ? layBars : layBlanks;
-  const laid = lay(job.blanks, job.offers, job.costs, { kerfMm, effort });
+  const laid = lay(job.blanks, job.offers, job.costs, { kerfMm, effort, stages: job.stages });
   const best = withFound(laid, job, kerfMm, input.foundLayouts);
   return {
     plan: { ...common, ...figures.ofPlan(best, job) },

@@ -30,6 +30,7 @@ const part = (id: string): PartRow => ({
   showRecipeId: '1',
   backRecipeId: '',
   note: 'mind the knot',
+  grainMatch: '',
 });
 const parts = ['1', '2', '3', '4', '5'].map(part);
 const one = (list: readonly PartRow[], id: string) => list.find((row) => row.id === id);

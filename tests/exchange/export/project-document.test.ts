@@ -48,6 +48,7 @@ const settings: fc.Arbitrary<ProjectSettings> = fc.record({
   bandingOrder: fc.shuffledSubarray([...EDGE_NAMES], { minLength: 4 }),
   kerfMm: fc.integer({ min: 0, max: 50 }),
   sheetTrimMm: fc.integer({ min: 0, max: 500 }),
+  cutStages: choice<ProjectSettings['cutStages']>(null, 2, 3),
   finishLoss: fc.integer({ min: 0, max: 90 }).map((percent) => percent / 100),
   startDate: choice('', '2028-02-29'),
   timeZone: choice('UTC', 'Europe/Berlin', 'America/New_York'),
@@ -107,6 +108,7 @@ const part: fc.Arbitrary<Omit<PartInput, 'id'>> = fc.record({
   showRecipeId: text,
   backRecipeId: choice('', '1', 'clear'),
   note: text,
+  grainMatch: text,
 });
 
 const step = fc.record({

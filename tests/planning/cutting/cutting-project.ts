@@ -105,6 +105,7 @@ export function cuttingProject(
       bandingOrder: ['left', 'right', 'back', 'front'],
       kerfMm: 3,
       sheetTrimMm: 0,
+      cutStages: null,
       finishLoss: 0,
       ...CALENDAR_SETTINGS,
       ...more.settings,
@@ -147,6 +148,7 @@ function partInput(demand: Demand, materialId: string, name = ''): PartInput {
     showRecipeId: '',
     backRecipeId: '',
     note: '',
+    grainMatch: '',
   };
 }
 

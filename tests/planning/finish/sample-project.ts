@@ -94,6 +94,7 @@ export const SETTINGS: ProjectSettings = {
   bandingOrder: ['left', 'right', 'back', 'front'],
   kerfMm: 3,
   sheetTrimMm: 0,
+  cutStages: null,
   finishLoss: 0,
   ...CALENDAR_SETTINGS,
 };
@@ -164,6 +165,7 @@ export function aPart(given: GivenPart): { readonly row: PartInput; readonly pla
       showRecipeId,
       backRecipeId,
       note: '',
+      grainMatch: '',
     },
     plan: {
       id,

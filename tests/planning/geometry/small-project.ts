@@ -87,6 +87,7 @@ export function partRow(id: string, rest: Partial<PartInput> = {}): PartInput {
     showRecipeId: '',
     backRecipeId: '',
     note: '',
+    grainMatch: '',
     ...rest,
   };
 }
@@ -130,6 +131,7 @@ export function smallProject({
       bandingOrder: ['left', 'right', 'back', 'front'],
       kerfMm: 3,
       sheetTrimMm: 0,
+      cutStages: null,
       finishLoss: 0,
       ...CALENDAR_SETTINGS,
       ...settings,

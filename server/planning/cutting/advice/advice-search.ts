@@ -90,9 +90,11 @@ export class AdviceSearch {
       if (hiddenPartIds.length > 1) yield this.freed(hiddenPartIds);
     }
     const pieces = job.blanks.reduce((sum, { count }) => sum + count, 0);
+    // The parts of a grain match are one piece here; advice is on parts.
+    const single = job.blanks.filter(({ match }) => match === undefined);
     if (pieces > MOST_PIECES_VARIED) return;
-    if (pieces > 1) for (const blank of job.blanks) yield this.fewer(blank);
-    for (const blank of job.blanks)
+    if (pieces > 1) for (const blank of single) yield this.fewer(blank);
+    for (const blank of single)
       for (const side of ['length', 'width'] as const) {
         const variant = this.smaller(blank, side, mostSteps);
         if (variant !== null) yield variant;

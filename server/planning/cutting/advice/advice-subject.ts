@@ -45,9 +45,9 @@ export function adviceSubject(
   const { job } = materialJob(material, input);
   if (job === null || job.blanks.length === 0) return null;
   const rows = new Map(input.parts.map((row) => [row.id, row]));
-  const hiddenPartIds = job.blanks.flatMap(({ partId, grain }) => {
+  const hiddenPartIds = job.blanks.flatMap(({ partId, grain, match }) => {
     const row = rows.get(partId);
-    if (row === undefined || grain === 'free' || row.grain === 'free') return [];
+    if (match !== undefined || row === undefined || grain === 'free' || row.grain === 'free') return [];
     const unfinished = row.showRecipeId === '' && row.backRecipeId === '';
     return unfinished || /\bbacks?\b/i.test(row.name) ? [partId] : [];
   });

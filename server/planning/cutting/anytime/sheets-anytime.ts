@@ -1,5 +1,6 @@
 import type { FoundSheet } from '../../project-input.ts';
 import type { CuttingQuestion } from '../found/cutting-question.ts';
+import { foundFault } from '../found/found-fault.ts';
 import { foundOfSheets } from '../found/found-sheets.ts';
 import { treeOf } from '../found/found-tree.ts';
 import { foundCost } from '../found/with-found.ts';
@@ -100,7 +101,8 @@ export class SheetsAnytime implements CuttingSearch {
   private *provenByTrying(): Generator<void, void, void> {
     const exact = yield* exactSheets(this.job);
     if (exact === null) return;
-    if (exact.cost < this.cost) this.take(exact.sheets);
+    // With fewer stages of cuts the cheapest plan of all is only a bound.
+    if (exact.cost < this.cost && foundFault(this.question, exact.sheets) === null) this.take(exact.sheets);
     const bought = this.job.stocks.filter(({ limit }) => limit === Infinity);
     const [only] = bought;
     const stocks = bought.length === 1 && only !== undefined && only.cost > 0 ? exact.cost / only.cost : 0;

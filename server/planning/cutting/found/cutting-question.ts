@@ -25,6 +25,9 @@ export interface CuttingQuestion {
   readonly job: SheetJob;
 }
 
+/** How the parts of a piece lie, in a key. */
+const INNER = { none: 0, length: 1, width: 2 } as const;
+
 /** A question with the rows and the stock that stand behind its pieces and stocks. */
 export interface AskedQuestion {
   readonly question: CuttingQuestion;
@@ -69,7 +72,9 @@ export function askedQuestion(job: MaterialJob, kerfMm: number): AskedQuestion {
       const [length, width] = [onGrid(laid.lengthMm), onGrid(laid.widthMm)];
       const flip = turnable && length < width;
       return {
-        key: flip ? [width, length, 1] : [length, width, turnable ? 1 : 0],
+        key: flip
+          ? [width, length, 1, 0]
+          : [length, width, turnable ? 1 : 0, INNER[blank.match?.along ?? 'none']],
         number: blank.count,
         owner: blank,
       };
@@ -90,20 +95,25 @@ export function askedQuestion(job: MaterialJob, kerfMm: number): AskedQuestion {
   );
   const sheetJob: SheetJob = {
     pieces: pieces.map(({ key, number }): JobPiece => {
-      const [length, width, turnable] = key as [number, number, number];
-      return { length, width, turnable: turnable === 1, count: number };
+      const [length, width, turnable, inner] = key as [number, number, number, number];
+      const piece = { length, width, turnable: turnable === 1, count: number };
+      return inner === INNER.none ? piece : { ...piece, inner: inner === INNER.length ? 'length' : 'width' };
     }),
     stocks: stocks.map(({ key, number }): JobStock => {
       const [, cost, length, width] = key as [number, number, number, number];
       return { length, width, cost, limit: number };
     }),
+    ...(job.stages === null || job.toLengthOnly ? {} : { stages: job.stages }),
   };
   const text = [
     QUESTION_FORM,
     kerfMm,
     job.toLengthOnly ? 'to length' : 'guillotine',
+    ...(sheetJob.stages === undefined ? [] : [`${sheetJob.stages} stages`]),
     ...sheetJob.pieces.map((piece) =>
-      [piece.length, piece.width, piece.turnable ? 'turns' : 'stays', piece.count].join(),
+      [piece.length, piece.width, piece.turnable ? 'turns' : 'stays', piece.count, piece.inner ?? []]
+        .flat()
+        .join(),
     ),
     'from',
     ...sheetJob.stocks.map(({ length, width, cost, limit }) => [length, width, cost, limit].join()),

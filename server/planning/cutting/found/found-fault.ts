@@ -14,7 +14,7 @@ const MOST_LEVELS = 1000;
  * Guillotine cuts only, by the form of the tree. Exact: whole numbers. No source: the rules of the question.
  */
 export function foundFault(question: CuttingQuestion, sheets: readonly FoundSheet[]): string | null {
-  const { pieces, stocks } = question.job;
+  const { pieces, stocks, stages = Infinity } = question.job;
   const made = pieces.map(() => 0);
   const used = stocks.map(() => 0);
   for (const { stock, count, cut } of sheets) {
@@ -25,6 +25,7 @@ export function foundFault(question: CuttingQuestion, sheets: readonly FoundShee
     const cutOnce = pieces.map(() => 0);
     const size = sizeOf(cut, pieces, cutOnce, 0);
     if (typeof size === 'string') return size;
+    if (stagesOf(cut, pieces) > stages) return 'a sheet takes more stages of cuts than there may be';
     if (!(size.length <= from.length && size.width <= from.width))
       return 'the pieces of a sheet do not fit on it';
     for (const [piece, times] of cutOnce.entries()) made[piece] = (made[piece] as number) + times * count;
@@ -62,4 +63,18 @@ function sizeOf(
     across = Math.max(across, cut.along === 'length' ? size.width : size.length);
   }
   return cut.along === 'length' ? { length: along, width: across } : { length: across, width: along };
+}
+
+/** Stages of cuts, one direction each; a piece of several parts takes one more, and is trimmed first where they lie as its neighbours do. */
+function stagesOf(cut: FoundCut, pieces: readonly JobPiece[]): number {
+  if ('piece' in cut) return pieces[cut.piece]?.inner === undefined ? 0 : 1;
+  let most = 0;
+  for (const child of cut.cuts) {
+    const own = stagesOf(child, pieces);
+    const inner = 'piece' in child ? pieces[child.piece]?.inner : child.along;
+    // Cuts of a cut in the same direction are of the same stage.
+    const more = 'piece' in child ? Number(inner === cut.along) : -Number(inner === cut.along);
+    most = Math.max(most, own + more);
+  }
+  return most + 1;
 }

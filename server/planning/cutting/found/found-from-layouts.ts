@@ -1,6 +1,7 @@
 import type { CutNode, StockLayout } from '../../plan-output.ts';
 import type { FoundCut, FoundSheet } from '../../project-input.ts';
 import { laidSize } from '../blank.ts';
+import { matchId } from '../match-blanks.ts';
 import type { AskedQuestion } from './cutting-question.ts';
 
 /**
@@ -34,6 +35,11 @@ export function foundFromLayouts(
       const known = pieceOf.get(node.partId);
       if (known === undefined) throw new UnknownPlace();
       return { piece: known.piece, turned: (node.turned !== known.across) !== known.upright };
+    }
+    if (node.match !== undefined) {
+      const known = pieceOf.get(matchId(node.match));
+      if (known === undefined) throw new UnknownPlace();
+      return { piece: known.piece, turned: false };
     }
     const cuts = node.children.map(cutOf).filter((cut) => cut !== null);
     const [only] = cuts;

@@ -3,6 +3,7 @@ import type { FoundSheet } from '../../project-input.ts';
 import { type Blank, laidSize } from '../blank.ts';
 import { usableSize } from '../fit-problem.ts';
 import { countLayouts, offerPlace } from '../laid-blanks.ts';
+import { matchNode } from '../match-node.ts';
 import { cutTree } from '../sheet-2d/cut-tree.ts';
 import { LEAF, type SliceNode } from '../sheet-2d/slicing-tree.ts';
 import type { StockOffer } from '../stock-offer.ts';
@@ -26,10 +27,17 @@ export function foundLayouts(asked: AskedQuestion, sheets: readonly FoundSheet[]
       const root = treeOf(cut, question.job.pieces);
       const blankOf = new Map<SliceNode, Blank>();
       for (const each of leavesOf(root)) blankOf.set(each, (nextBlank[each.piece] as () => Blank)());
-      const size = { ...usableSize(offer), kerfMm: question.kerfMm };
-      const tree = cutTree(root, size, (node) =>
-        partNode(node, blankOf.get(node) as Blank, question.toLengthOnly),
-      );
+      const size = {
+        ...usableSize(offer),
+        kerfMm: question.kerfMm,
+        mostStages: question.job.stages ?? Number.POSITIVE_INFINITY,
+      };
+      const tree = cutTree(root, size, (node) => {
+        const blank = blankOf.get(node) as Blank;
+        return blank.match === undefined
+          ? partNode(node, blank, question.toLengthOnly)
+          : matchNode(blank, question.kerfMm);
+      });
       cutSheets.push({ place: offerPlace(offer), cut: tree, times: 1 });
     }
   }

@@ -1,6 +1,6 @@
 import type { FoundCut } from '../../project-input.ts';
 import type { JobPiece } from '../sheet-2d/sheet-job.ts';
-import { COLUMN, group, LEAF, leaf, ROW, type SliceNode } from '../sheet-2d/slicing-tree.ts';
+import { COLUMN, group, innerAxis, LEAF, leaf, ROW, type SliceNode } from '../sheet-2d/slicing-tree.ts';
 
 /**
  * A found cut as the slicing tree that the search and the drawing work on.
@@ -10,8 +10,15 @@ import { COLUMN, group, LEAF, leaf, ROW, type SliceNode } from '../sheet-2d/slic
  */
 export function treeOf(cut: FoundCut, pieces: readonly JobPiece[]): SliceNode {
   if ('piece' in cut) {
-    const { length, width } = pieces[cut.piece] as JobPiece;
-    return leaf(cut.piece, cut.turned, cut.turned ? width : length, cut.turned ? length : width);
+    const piece = pieces[cut.piece] as JobPiece;
+    const { length, width } = piece;
+    return leaf(
+      cut.piece,
+      cut.turned,
+      cut.turned ? width : length,
+      cut.turned ? length : width,
+      innerAxis(piece),
+    );
   }
   const children = cut.cuts.map((child) => treeOf(child, pieces));
   const [only] = children;

@@ -2,13 +2,15 @@ import type { CutNode } from '../../plan-output.ts';
 import { LEAST_OFFCUT_MM } from '../constants.ts';
 import { COLUMN, LEAF, ROW, type SliceNode } from './slicing-tree.ts';
 
-/** Whose piece a leaf is, with its exact laid size. */
-export type PartOf = (leaf: SliceNode) => Extract<CutNode, { type: 'part' }>;
+/** What a leaf is cut to, with its exact laid size: a part, or the parts of a grain match. */
+export type PartOf = (leaf: SliceNode) => CutNode;
 
 export interface CutSize {
   readonly lengthMm: number;
   readonly widthMm: number;
   readonly kerfMm: number;
+  /** Stages there may be, trimming a part not counted; left out: any number. */
+  readonly mostStages?: number;
 }
 
 /**
@@ -20,21 +22,30 @@ export interface CutSize {
  * Method: ours. A row or column keeps its remainder in one offcut at the end; at the root the larger offcut wins.
  */
 export function cutTree(root: SliceNode, size: CutSize, nameOf: PartOf): CutNode {
-  const { lengthMm, widthMm, kerfMm } = size;
+  const { lengthMm, widthMm, kerfMm, mostStages = Infinity } = size;
   const least = leastSize(root, kerfMm, nameOf);
   const offLength = lengthMm - least.lengthMm;
   const offWidth = widthMm - least.widthMm;
   // With room both ways, the first cut frees the larger offcut.
   const lengthFirst = offLength * widthMm >= offWidth * lengthMm;
-  if (root.axis !== COLUMN && !lengthFirst && offWidth > LEAST_OFFCUT_MM) {
+  // That cut is a stage of its own before those of the tree.
+  const spare = stagesOf(root) < mostStages;
+  if ((spare || root.axis === LEAF) && root.axis !== COLUMN && !lengthFirst && offWidth > LEAST_OFFCUT_MM) {
     const inner = fill(root, { lengthMm, widthMm: least.widthMm, kerfMm }, nameOf);
     return splitOf('width', size, [inner]);
   }
-  if (root.axis === COLUMN && lengthFirst && offLength > LEAST_OFFCUT_MM) {
+  if (spare && root.axis === COLUMN && lengthFirst && offLength > LEAST_OFFCUT_MM) {
     const inner = fill(root, { lengthMm: least.lengthMm, widthMm, kerfMm }, nameOf);
     return splitOf('length', size, [inner]);
   }
   return fill(root, size, nameOf);
+}
+
+/** Stages that the tree takes by itself. */
+function stagesOf(node: SliceNode): number {
+  return node.kids.length === 0
+    ? node.height
+    : 1 + Math.max(...node.kids.map((kid) => stagesOf(kid) + (kid.inner === node.axis ? 1 : 0)));
 }
 
 function leastSize(node: SliceNode, kerfMm: number, nameOf: PartOf): { lengthMm: number; widthMm: number } {
@@ -57,6 +68,10 @@ function fill(node: SliceNode, size: CutSize, nameOf: PartOf): CutNode {
   const { lengthMm, widthMm, kerfMm } = size;
   if (node.axis === LEAF) {
     const part = nameOf(node);
+    // Of a piece cut into parts along the length the width is trimmed first, so that those cuts are of one stage.
+    const widthFirst = part.type === 'split' && part.along === 'length';
+    if (widthFirst && widthMm - part.widthMm > LEAST_OFFCUT_MM)
+      return splitOf('width', size, [fill(node, { ...size, widthMm: part.widthMm }, nameOf)]);
     if (lengthMm - part.lengthMm > LEAST_OFFCUT_MM) {
       const inner = fill(node, { ...size, lengthMm: part.lengthMm }, nameOf);
       return splitOf('length', size, [inner]);

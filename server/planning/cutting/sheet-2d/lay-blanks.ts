@@ -10,6 +10,7 @@ import {
 } from '../constants.ts';
 import { usableSize } from '../fit-problem.ts';
 import { countLayouts, type LaidBlanks, offerPlace } from '../laid-blanks.ts';
+import { matchNode } from '../match-node.ts';
 import type { StockOffer } from '../stock-offer.ts';
 import { cutTree } from './cut-tree.ts';
 import { gatherOffcut } from './gather-offcut.ts';
@@ -35,17 +36,17 @@ export function layBlanks(
   blanks: readonly Blank[],
   offers: readonly StockOffer[],
   costs: readonly number[],
-  options: { readonly kerfMm: number; readonly effort: number },
+  options: { readonly kerfMm: number; readonly effort: number; readonly stages: number | null },
 ): LaidBlanks {
   if (blanks.length === 0) return { layouts: [], boundCost: 0, boundStocks: 0, cost: 0, netM2: 0 };
-  const { job, owners } = jobOf(blanks, offers, costs, options.kerfMm);
+  const { job, owners } = jobOf(blanks, offers, costs, options);
   const bound = sheetsBound(job, BOUND_EFFORT);
   const search = new SheetSearch(job, startSheets(job), bound.cost, SEED);
   search.run(stepsFor(blanks, options.effort));
   const few = blanks.reduce((sum, blank) => sum + blank.count, 0) <= MOST_PIECES_SEARCHED;
   const sheets = few ? gatherOffcut(job, search.best) : search.best;
   return {
-    layouts: layoutsOf(sheets, offers, owners, options.kerfMm),
+    layouts: layoutsOf(sheets, offers, owners, options),
     boundCost: bound.cost,
     boundStocks: bound.stocks,
     cost: costOf(job, sheets),
@@ -58,7 +59,7 @@ function jobOf(
   blanks: readonly Blank[],
   offers: readonly StockOffer[],
   costs: readonly number[],
-  kerfMm: number,
+  { kerfMm, stages }: { readonly kerfMm: number; readonly stages: number | null },
 ): { job: SheetJob; owners: Blank[][] } {
   const onGrid = (mm: number): number => Math.round((mm + kerfMm) * GRID_PER_MM);
   const kinds = new Map<string, number>();
@@ -69,10 +70,12 @@ function jobOf(
     const length = onGrid(laid.lengthMm);
     const width = onGrid(laid.widthMm);
     const turnable = blank.grain === 'free';
-    const key = `${length} ${width} ${turnable}`;
+    const inner = blank.match?.along;
+    const key = `${length} ${width} ${turnable} ${inner}`;
     let kind = kinds.get(key);
     if (kind === undefined) {
-      kind = pieces.push({ length, width, turnable, count: 0 }) - 1;
+      kind =
+        pieces.push({ length, width, turnable, count: 0, ...(inner === undefined ? {} : { inner }) }) - 1;
       kinds.set(key, kind);
       owners.push([]);
     }
@@ -85,14 +88,14 @@ function jobOf(
     cost: costs[index] as number,
     limit: offer.limit,
   }));
-  return { job: { pieces, stocks }, owners };
+  return { job: { pieces, stocks, ...(stages === null ? {} : { stages }) }, owners };
 }
 
 function layoutsOf(
   sheets: readonly OpenSheet[],
   offers: readonly StockOffer[],
   owners: readonly Blank[][],
-  kerfMm: number,
+  { kerfMm, stages }: { readonly kerfMm: number; readonly stages: number | null },
 ): StockLayout[] {
   // Hand the pieces out in order, one row of the part list after another.
   const next = owners.map(() => ({ owner: 0, given: 0 }));
@@ -114,9 +117,11 @@ function layoutsOf(
     sheets.map((sheet) => {
       const offer = offers[sheet.stock] as StockOffer;
       const { lengthMm, widthMm } = usableSize(offer);
-      const cut = cutTree(sheet.root as SliceNode, { lengthMm, widthMm, kerfMm }, (node) =>
-        partNode(node, ownerOf.get(node) as Blank),
-      );
+      const size = { lengthMm, widthMm, kerfMm, mostStages: stages ?? Infinity };
+      const cut = cutTree(sheet.root as SliceNode, size, (node) => {
+        const blank = ownerOf.get(node) as Blank;
+        return blank.match === undefined ? partNode(node, blank) : matchNode(blank, kerfMm);
+      });
       return { place: offerPlace(offer), cut, times: 1 };
     }),
   );

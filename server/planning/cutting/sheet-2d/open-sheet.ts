@@ -5,12 +5,14 @@ import {
   COLUMN,
   copyWithout,
   group,
+  innerAxis,
   LEAF,
   leaf,
   measure,
   ROW,
   type SliceNode,
   spread,
+  stagesUnder,
 } from './slicing-tree.ts';
 
 /** A place is a node index times 8 plus these bits and 1 for a turned piece. */
@@ -81,27 +83,41 @@ export class OpenSheet {
       return plain || turned ? 0 : Infinity;
     }
     let best = Infinity;
+    const { stages = Infinity } = this.job;
+    const inner = innerAxis(this.job.pieces[piece] as JobPiece);
+    const own = inner === LEAF ? 0 : 1;
+    const ownUnder = (axis: number): number => own + (own === 1 && inner === axis ? 1 : 0);
     for (let turn = 0; turn < (turnable && length !== width ? 2 : 1); turn++) {
       const a = turn === 0 ? length : width;
       const b = turn === 0 ? width : length;
       for (let index = 0; index < this.nodes.length; index++) {
         const node = this.nodes[index] as SliceNode;
         const upAxis = node.up === null ? LEAF : node.up.axis;
-        if (upAxis !== ROW && a <= node.growLength && b <= node.width + node.growWidth) {
+        if (
+          upAxis !== ROW &&
+          a <= node.growLength &&
+          b <= node.width + node.growWidth &&
+          (stages === Infinity || stagesBeside(node, ROW, ownUnder(ROW)) <= stages)
+        ) {
           const cost = besideCost(a, b, node.length, node.width, node.growLength, node.growWidth);
           if (cost < best) {
             best = cost;
             this.place[piece] = index * 8 + turn;
           }
         }
-        if (upAxis !== COLUMN && b <= node.growWidth && a <= node.length + node.growLength) {
+        if (
+          upAxis !== COLUMN &&
+          b <= node.growWidth &&
+          a <= node.length + node.growLength &&
+          (stages === Infinity || stagesBeside(node, COLUMN, ownUnder(COLUMN)) <= stages)
+        ) {
           const cost = besideCost(b, a, node.width, node.length, node.growWidth, node.growLength);
           if (cost < best) {
             best = cost;
             this.place[piece] = index * 8 + COLUMN_BIT + turn;
           }
         }
-        if (node.kids.length > 2) {
+        if (node.kids.length > 2 && node.level + 2 + Math.max(node.height, 1 + own) <= stages) {
           const cost =
             node.axis === ROW
               ? overSomeCost(node, a, b, node.growLength, node.width + node.growWidth)
@@ -124,7 +140,8 @@ export class OpenSheet {
     const stock = this.job.stocks[this.stock] as JobStock;
     const mayTurn = this.root === null && turnable && width <= stock.length && length <= stock.width;
     const turned = (place & 1) === 1 || (firstTurned && mayTurn);
-    const item = leaf(piece, turned, turned ? width : length, turned ? length : width);
+    const inner = innerAxis(this.job.pieces[piece] as JobPiece);
+    const item = leaf(piece, turned, turned ? width : length, turned ? length : width, inner);
     if (this.root === null) this.root = item;
     else {
       const target = this.nodes[place >> 3] as SliceNode;
@@ -149,4 +166,9 @@ export class OpenSheet {
   without(dropped: ReadonlySet<SliceNode>): OpenSheet {
     return new OpenSheet(this.job, this.stock, this.root === null ? null : copyWithout(this.root, dropped));
   }
+}
+
+/** Stages of cuts down to and with a piece that is laid beside the node in a row or column. */
+function stagesBeside(node: SliceNode, axis: typeof ROW | typeof COLUMN, own: number): number {
+  return node.level + 1 + (node.axis === axis ? own : Math.max(stagesUnder(node, axis), own));
 }

@@ -5,6 +5,8 @@
 export interface SheetJob {
   readonly stocks: readonly JobStock[];
   readonly pieces: readonly JobPiece[];
+  /** At most so many stages of cuts, trimming a piece not counted; left out: any number. */
+  readonly stages?: number;
 }
 
 export interface JobStock {
@@ -22,4 +24,6 @@ export interface JobPiece {
   readonly count: number;
   /** May also be laid with its length along the stock's width. */
   readonly turnable: boolean;
+  /** Cut into several parts that lie side by side along the stock's length or width; left out: one part. */
+  readonly inner?: 'length' | 'width';
 }

@@ -2,7 +2,7 @@ import { firstFitDecreasing } from '../first-fit-decreasing.ts';
 import { firstFitInOrder } from '../first-fit-in-order.ts';
 import { OpenSheet } from './open-sheet.ts';
 import type { JobPiece, JobStock, SheetJob } from './sheet-job.ts';
-import { COLUMN, group, leaf, ROW, type SliceNode } from './slicing-tree.ts';
+import { COLUMN, group, innerAxis, leaf, ROW, type SliceNode } from './slicing-tree.ts';
 
 /**
  * Lays many pieces on sheets of one stock quickly: the widest pieces first, in strips; then the strips on sheets.
@@ -67,5 +67,6 @@ function lay(
   const plainFits = plainLong <= shelfLength && plainWide <= sheetWidth;
   const turnedFits = turnable && plainWide <= shelfLength && plainLong <= sheetWidth;
   const turned = turnedFits && (!plainFits || plainLong < plainWide);
-  return turned ? leaf(index, true, width, length) : leaf(index, false, length, width);
+  const inner = innerAxis(job.pieces[index] as JobPiece);
+  return turned ? leaf(index, true, width, length, inner) : leaf(index, false, length, width, inner);
 }

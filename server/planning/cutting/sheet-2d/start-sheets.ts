@@ -23,18 +23,20 @@ export function startSheets(job: SheetJob): readonly OpenSheet[] {
   const free = job.stocks.flatMap((stock, index) => (Number.isFinite(stock.limit) ? [index] : []));
   const bought = job.stocks.flatMap((stock, index) => (Number.isFinite(stock.limit) ? [] : [index]));
   const count = job.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  // Strips of pieces that are cut again into parts may take a stage more than there may be.
+  const oneByOne = count <= FEW_PIECES || (job.stages !== undefined && job.pieces.some(({ inner }) => inner));
   const turnable = job.pieces.some((piece) => piece.turnable);
   const plans: OpenSheet[][] = [];
   for (const main of bought) {
     const others = bought.filter((stock) => stock !== main).sort((a, b) => rate(job, a) - rate(job, b));
     const stockOrder = [...free, main, ...others];
-    for (const order of count <= FEW_PIECES ? ORDERS : []) {
+    for (const order of oneByOne ? ORDERS : []) {
       for (const firstTurned of turnable ? [false, true] : [false]) {
         const plan = insertSheets(job, piecesBySize(job, order), stockOrder, firstTurned);
         if (plan !== null) plans.push(plan);
       }
     }
-    if (count > FEW_PIECES) plans.push(...stripPlans(job, free, [main, ...others]));
+    if (!oneByOne) plans.push(...stripPlans(job, free, [main, ...others]));
   }
   return plans.reduce((best, plan) => (costOf(job, plan) < costOf(job, best) ? plan : best));
 }

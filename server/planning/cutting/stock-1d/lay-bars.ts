@@ -2,6 +2,7 @@ import type { CutNode } from '../../plan-output.ts';
 import { type Blank, laidSize } from '../blank.ts';
 import { LEAST_OFFCUT_MM } from '../constants.ts';
 import { countLayouts, type LaidBlanks, offerPlace } from '../laid-blanks.ts';
+import { matchNode } from '../match-node.ts';
 import type { StockOffer } from '../stock-offer.ts';
 import { cutBars } from './cut-bars.ts';
 
@@ -33,7 +34,9 @@ export function layBars(
       const parts = cuts.flatMap(({ piece, count }) =>
         Array<Blank>(count)
           .fill(blanks[piece] as Blank)
-          .map((blank) => partNode(blank, offer.widthMm)),
+          .map((blank) =>
+            blank.match === undefined ? partNode(blank, offer.widthMm) : matchNode(blank, kerfMm),
+          ),
       );
       return { place: offerPlace(offer), cut: crossCuts(parts, offer, kerfMm), times };
     }),
