@@ -87,6 +87,13 @@ export interface ProjectSummary {
   readonly updatedAt: string;
 }
 
+/** A project that was deleted and can still be brought back. */
+export interface DeletedProject {
+  readonly id: string;
+  readonly name: string;
+  readonly deletedAt: string;
+}
+
 /** What is stored of one project, read in one go. */
 export interface StoredProject {
   readonly id: string;

@@ -60,15 +60,17 @@ const settingNames = Object.keys(SETTING_WORDS) as SettingName[];
 const settingColumns = settingNames.map(columnName);
 const settings = settingNames.map((name) => `${columnName(name)} AS ${name}`).join(', ');
 
+/** Not among the deleted ones. */
+const kept = `id NOT IN (SELECT project_id FROM deleted_project)`;
+
 const sql = {
-  list: `SELECT CAST(id AS TEXT) AS id, name, units, currency, revision, updated_at AS updatedAt FROM project ORDER BY project.id`,
-  revision: `SELECT revision FROM project WHERE id = ?`,
-  settings: `SELECT ${settings} FROM project WHERE id = ?`,
-  stored: `SELECT id, ${settingColumns.join(', ')} FROM project WHERE id = ?`,
+  list: `SELECT CAST(id AS TEXT) AS id, name, units, currency, revision, updated_at AS updatedAt FROM project WHERE ${kept} ORDER BY project.id`,
+  revision: `SELECT revision FROM project WHERE id = ? AND ${kept}`,
+  settings: `SELECT ${settings} FROM project WHERE id = ? AND ${kept}`,
+  stored: `SELECT id, ${settingColumns.join(', ')} FROM project WHERE id = ? AND ${kept}`,
   insert: `INSERT INTO project (revision, created_at, updated_at, ${settingColumns.join(', ')}) VALUES (1, @at, @at, ${settingColumns.map((column) => `@${column}`).join(', ')})`,
   update: `UPDATE project SET ${settingColumns.map((column) => `${column} = @${column}`).join(', ')} WHERE id = @id`,
   setRevision: `UPDATE project SET revision = ?, updated_at = ? WHERE id = ?`,
-  remove: `DELETE FROM project WHERE id = ?`,
 };
 
 /** Settings that are yes or no: 1 or 0 in the database. */
@@ -131,9 +133,4 @@ function settingColumn(value: ProjectSettings[SettingName]): string | number | n
 
 export function insertProject(db: Database, values: ProjectSettings, at: string): number {
   return Number(prepared(db, sql.insert).run({ ...settingsColumns(values), at }).lastInsertRowid);
-}
-
-/** Takes the project away with all its rows and its edit log. */
-export function deleteProject(db: Database, projectId: number): void {
-  prepared(db, sql.remove).run(projectId);
 }

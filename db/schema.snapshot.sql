@@ -102,6 +102,11 @@ CREATE TABLE day_off (
 
 CREATE INDEX day_off_by_project ON day_off (project_id, position);
 
+CREATE TABLE deleted_project (
+  project_id INTEGER NOT NULL PRIMARY KEY REFERENCES project (id) ON DELETE CASCADE,
+  deleted_at TEXT NOT NULL
+) STRICT;
+
 CREATE TABLE done_task (
   id INTEGER PRIMARY KEY AUTOINCREMENT,
   project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,

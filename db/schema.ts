@@ -415,6 +415,11 @@ CREATE TABLE calendar_answer (
   at TEXT NOT NULL
 ) STRICT;
 
+CREATE TABLE deleted_project (
+  project_id INTEGER NOT NULL PRIMARY KEY REFERENCES project (id) ON DELETE CASCADE,
+  deleted_at TEXT NOT NULL
+) STRICT;
+
 INSERT INTO catalogue_state (id, revision) VALUES (1, 1);
 `;
 

@@ -5,12 +5,16 @@ import { addShippedSolvents } from '../db/add-shipped-solvents.ts';
 import { readCatalogue } from '../db/catalogue/read-catalogue.ts';
 import { readCatalogueRows } from '../db/catalogue.repository.ts';
 import { createProject } from '../db/create-project.ts';
+import { forgetDeletedProjects } from '../db/delete-project.ts';
 import { readProjectDocument } from './exchange/project-document.ts';
 import { readLengthCell } from './http/read-length-cell.ts';
 
 const DEMO_FOLDER = new URL('../db/demo/', import.meta.url);
 
-/** Brings the shipped catalogue into an open database, and into a new one the demo projects. */
+/**
+ * Brings the shipped catalogue into an open database, and into a new one the demo projects; removes projects that were
+ * deleted long ago.
+ */
 export function prepareDatabase(db: Database, now: Date): void {
   db.transaction(() => {
     const isNew = readCatalogueRows(db).products.length === 0;
@@ -18,6 +22,7 @@ export function prepareDatabase(db: Database, now: Date): void {
     addShipped(db, shipped);
     addShippedSolvents(db, shipped);
     if (isNew) addDemos(db, now);
+    forgetDeletedProjects(db, now);
   }).immediate();
 }
 

@@ -6,6 +6,8 @@ import { icon } from './icons.ts';
 
 /** How long a mere word stays; errors stay until dismissed. */
 const INFO_STAYS_MS = 6000;
+/** Longer when there is something to decide. */
+const OFFER_STAYS_MS = 20_000;
 /** How many kept entries the notice spells out. */
 const SPELT_OUT = 3;
 
@@ -14,9 +16,12 @@ let timed: Notice | null = null;
 /** What the user should know, read out politely, with the edit that was not taken and a way to apply it again. */
 export function renderNotice({ notice }: AppState): TemplateResult {
   if (notice !== null && notice !== timed && notice.kind === 'info')
-    setTimeout(() => {
-      if (timed === notice) actions.dismissNotice();
-    }, INFO_STAYS_MS);
+    setTimeout(
+      () => {
+        if (timed === notice) actions.dismissNotice();
+      },
+      notice.offer === undefined ? INFO_STAYS_MS : OFFER_STAYS_MS,
+    );
   timed = notice;
   return html`<div class="notices" role="status" aria-live="polite">
     ${
@@ -33,10 +38,20 @@ export function renderNotice({ notice }: AppState): TemplateResult {
               ? nothing
               : html`<button class="button" @click=${() => void actions.applyAgain()}>Apply again</button>`
           }
+          ${
+            notice.offer === undefined
+              ? nothing
+              : html`<button class="button" @click=${() => take(notice)}>${notice.offer.label}</button>`
+          }
           <button class="button plain icon" aria-label="Dismiss" @click=${actions.dismissNotice}>${icon('close')}</button>
         </div>`
     }
   </div>`;
+}
+
+function take({ offer }: Notice): void {
+  actions.dismissNotice();
+  offer?.carryOut();
 }
 
 /** The typed values and their fields, so that they can be read and typed again if need be. */

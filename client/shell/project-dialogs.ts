@@ -81,8 +81,46 @@ export function askToDelete(): void {
         }}
       >
         <h2>Delete “${project.settings.name}”?</h2>
-        <p>Its ${parts} ${parts === 1 ? 'part' : 'parts'}, finishes and settings go with it. This cannot be undone here; only a backup brings it back.</p>
+        <p>Its ${parts} ${parts === 1 ? 'part' : 'parts'}, finishes and settings go with it. It can be brought back from the list of projects for 30 days.</p>
         ${dialogActions(close, html`<button class="button danger">Delete project</button>`)}
+      </form>
+    `,
+  );
+}
+
+/** The deleted projects, each with the way back. */
+export async function showDeletedProjects(): Promise<void> {
+  const projects = await actions.deletedProjects();
+  if (projects === null) return;
+  openDialog(
+    'Deleted projects',
+    (close) => html`
+      <form method="dialog">
+        <h2>Deleted projects</h2>
+        <p>${
+          projects.length === 0
+            ? 'There are none. A deleted project can be brought back from here for 30 days.'
+            : 'Each is removed for good 30 days after it was deleted.'
+        }</p>
+        <ul class="deleted-projects">
+          ${projects.map(
+            ({ id, name, deletedAt }) => html`<li>
+              <span>${name}</span><small class="deleted-on">deleted ${new Date(deletedAt).toLocaleDateString(undefined, { dateStyle: 'medium' })}</small>
+              <button
+                type="button"
+                class="button"
+                aria-label="Bring back ${name}"
+                @click=${() => {
+                  close();
+                  void actions.bringBackProject(id);
+                }}
+              >
+                Bring back
+              </button>
+            </li>`,
+          )}
+        </ul>
+        <div class="actions"><button class="button primary">Close</button></div>
       </form>
     `,
   );

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { openExport, openImport } from '../exchange/exchange-dialogs.ts';
 import { type AppState, actions } from '../state/store.ts';
 import { icon } from './icons.ts';
-import { askForNewProject, askToDelete, askToDuplicate } from './project-dialogs.ts';
+import { askForNewProject, askToDelete, askToDuplicate, showDeletedProjects } from './project-dialogs.ts';
 
 /** The project's name, which opens the list of projects and what can be done with this one. */
 export function renderProjectMenu(state: AppState): TemplateResult {
@@ -35,6 +35,7 @@ export function renderProjectMenu(state: AppState): TemplateResult {
                 <button class="menu-item danger" @click=${() => choose(askToDelete)}>${icon('bin')} Delete this project…</button>
               `
           }
+          <button class="menu-item" @click=${() => choose(() => void showDeletedProjects())}>${icon('undo')} Deleted projects…</button>
         </div>
       </div>
     </div>

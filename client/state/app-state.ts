@@ -24,6 +24,8 @@ export interface Notice {
     readonly changes: readonly Change[];
     readonly label?: string;
   };
+  /** Takes back what the notice tells of, or does what it offers. */
+  readonly offer?: { readonly label: string; readonly carryOut: () => void };
 }
 
 export interface AppState {

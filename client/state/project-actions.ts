@@ -1,4 +1,4 @@
-import type { ProjectState, ProjectSummary } from '../../server/http/contract.ts';
+import type { DeletedProject, ProjectState, ProjectSummary } from '../../server/http/contract.ts';
 import type { Catalogue } from '../../server/planning/product.ts';
 import { ApiError, request } from './api.ts';
 import { getState, setState } from './app-state.ts';
@@ -64,6 +64,32 @@ export async function deleteProject(): Promise<void> {
   await reloadProjects();
   const next = getState().projects[0];
   if (next !== undefined) await openProject(next.id);
+  setState({
+    notice: {
+      kind: 'info',
+      text: `Deleted “${project.settings.name}”.`,
+      wayOut: 'The list of projects keeps it for 30 days.',
+      offer: { label: 'Bring it back', carryOut: () => void bringBackProject(project.id) },
+    },
+  });
+}
+
+/** The projects that were deleted and can still be brought back, the latest first; null when they cannot be read. */
+export async function deletedProjects(): Promise<readonly DeletedProject[] | null> {
+  let projects: readonly DeletedProject[] | null = null;
+  await reporting(async () => {
+    projects = (await request<{ projects: readonly DeletedProject[] }>('GET', '/api/projects/deleted'))
+      .projects;
+  });
+  return projects;
+}
+
+/** Makes a deleted project what it was, and opens it. */
+export async function bringBackProject(id: string): Promise<void> {
+  await reporting(() =>
+    inTurn(async () => enter(await request<ProjectState>('POST', projectPath(id, 'bring-back')))),
+  );
+  await reloadProjects();
 }
 
 export async function reloadProjects(): Promise<void> {

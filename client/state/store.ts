@@ -5,7 +5,9 @@ import { planCalendarFromNow, wantCalendar } from './calendar-actions.ts';
 import { searchCutting, stopCutting } from './cutting-actions.ts';
 import { applyAgain, change, redo, undo } from './edit-actions.ts';
 import {
+  bringBackProject,
   createProject,
+  deletedProjects,
   deleteProject,
   duplicateProject,
   openProject,
@@ -29,6 +31,8 @@ export const actions = {
   createProject,
   duplicateProject,
   deleteProject,
+  deletedProjects,
+  bringBackProject,
   reloadCatalogue,
   change,
   applyAgain,

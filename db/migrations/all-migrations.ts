@@ -5,6 +5,7 @@ import { cuttingAnswers } from './003-cutting-answers.ts';
 import { calendar } from './004-calendar.ts';
 import { air } from './005-air.ts';
 import { cuttingWishes } from './006-cutting-wishes.ts';
+import { deletedProjects } from './007-deleted-projects.ts';
 
 /** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
 export const ALL_MIGRATIONS: readonly Migration[] = [
@@ -14,4 +15,5 @@ export const ALL_MIGRATIONS: readonly Migration[] = [
   calendar,
   air,
   cuttingWishes,
+  deletedProjects,
 ];

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { ProblemCode } from '../planning/problem.ts';
 import {
   type ChangeAnswer,
+  type DeletedProject,
   type ErrorAnswer,
   type ErrorCode,
   type ProjectRows,
@@ -48,6 +49,10 @@ export const projectSummarySchema = z
     updatedAt: z.iso.datetime(),
   })
   .meta({ id: 'ProjectSummary' }) satisfies z.ZodType<ProjectSummary>;
+
+export const deletedProjectSchema = z
+  .strictObject({ id: z.string(), name: z.string(), deletedAt: z.iso.datetime() })
+  .meta({ id: 'DeletedProject' }) satisfies z.ZodType<DeletedProject>;
 
 export const projectStateSchema = z
   .strictObject({

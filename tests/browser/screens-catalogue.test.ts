@@ -67,6 +67,12 @@ describe('the catalogue', () => {
     const price = page.locator('[data-at*=".priceMinor"]').first();
     await price.fill('99.5');
     await price.press('Enter');
+    const said = page.locator('.notice');
+    await said.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => price.inputValue()).not.toMatch(/^99\.50?$/);
+    await expect.poll(() => textOf(said)).toContain('The values before are back.');
+    await price.fill('99.5');
+    await price.press('Enter');
     await page.waitForFunction(
       () => document.querySelector<HTMLInputElement>('[data-at*=".priceMinor"]')?.value === '99.50',
     );

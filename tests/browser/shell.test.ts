@@ -326,6 +326,20 @@ describe('projects', () => {
     const names = await page.locator('#project-list').textContent();
     expect(names).toContain('Bench');
     expect(names).not.toContain('Bench for the porch');
+    // Brought back from the notice at once, and from the list of deleted ones later.
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    const opened = (): Promise<string | null> => page.locator('.project-name').textContent();
+    await expect.poll(opened).toBe('Bench for the porch');
+    await expect.poll(() => grid.names()).toEqual(['Seat']);
+    await menu('Delete this project');
+    await page.getByRole('button', { name: 'Delete project' }).click();
+    await expect.poll(opened).not.toBe('Bench for the porch');
+    await menu('Deleted projects');
+    await page.getByRole('button', { name: 'Bring back Bench for the porch' }).click();
+    await expect.poll(opened).toBe('Bench for the porch');
+    await expect.poll(() => page.locator('dialog').count()).toBe(0);
+    await page.locator('.project-button').click();
     await page.locator('.menu-item', { hasText: 'Bench' }).first().click();
     await page.waitForFunction(() => document.querySelector('.project-name')?.textContent === 'Bench');
   });

@@ -408,6 +408,13 @@ describe('a document that cannot be read', () => {
     });
   });
 
+  it('says of the settings, which are many, that they have an unknown key', () => {
+    const settings = { ...smallDocument.settings, kerf: 3 };
+    expect(problems({ ...smallDocument, settings }).map(({ message }) => message)).toEqual([
+      'The settings have the key "kerf", which this format does not know.',
+    ]);
+  });
+
   it.each([
     [
       { widht: 600 },

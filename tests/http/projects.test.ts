@@ -109,6 +109,47 @@ describe('projects', () => {
     expect(listBackups(app.db.name).filter((file) => file.includes('before-delete'))).toHaveLength(1);
   });
 
+  it('come back as they were when deleted, undo included, until 30 days have passed', async () => {
+    const clock = { now: new Date('2026-03-01T12:00:00Z') };
+    const app = openApp({ now: () => clock.now });
+    const first = await app.importSmall();
+    const path = `/api/projects/${first.id}`;
+    await app.send('patch', `${path}/settings`, { revision: 1, kerfMm: 1 });
+    const state = (await app.send('get', path)).body as ProjectState;
+    const listed = async (): Promise<string[]> =>
+      ((await app.send('get', '/api/projects')).body as { projects: { id: string }[] }).projects.map(
+        ({ id }) => id,
+      );
+    const deleted = async () =>
+      ((await app.send('get', '/api/projects/deleted')).body as { projects: object[] }).projects;
+    const before = await listed();
+    await app.send('delete', path, { revision: 2 });
+    expect(await listed()).toEqual(before.filter((id) => id !== first.id));
+    expect(await deleted()).toEqual([
+      { id: first.id, name: first.settings.name, deletedAt: '2026-03-01T12:00:00.000Z' },
+    ]);
+    await app.refused(app.send('post', `${path}/undo`, { revision: 2 }), 404, 'not-found');
+    await app.refused(app.send('patch', `${path}/settings`, { revision: 2, kerfMm: 3 }), 404, 'not-found');
+    expect((await app.send('post', `${path}/bring-back`)).body).toEqual(state);
+    expect(await listed()).toEqual(before);
+    expect(await deleted()).toEqual([]);
+    await app.refused(app.send('post', `${path}/bring-back`), 404, 'not-found');
+    const undone = await app.send('post', `${path}/undo`, { revision: 2 });
+    expect(undone.body).toMatchObject({ settings: { kerfMm: first.settings.kerfMm } });
+
+    // Thirty days are kept; the next deletion after that lets go.
+    await app.send('delete', path, { revision: 3 });
+    clock.now = new Date('2026-03-31T12:00:00Z');
+    const second = await app.importSmall();
+    await app.send('delete', `/api/projects/${second.id}`, { revision: 1 });
+    expect(await deleted()).toHaveLength(2);
+    clock.now = new Date('2026-03-31T12:00:01Z');
+    const third = await app.importSmall();
+    await app.send('delete', `/api/projects/${third.id}`, { revision: 1 });
+    expect(await deleted()).toHaveLength(2);
+    await app.refused(app.send('post', `${path}/bring-back`), 404, 'not-found');
+  });
+
   it('are not found under what is no id', async () => {
     const app = openApp();
     for (const id of ['0', '1e3', '-1', 'x', '99999999999999999999', "1'--", '%00'])

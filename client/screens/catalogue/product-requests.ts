@@ -1,7 +1,8 @@
 import type { Product, Supplier } from '../../../server/planning/product.ts';
 import type { Refusal } from '../../fields/faults.ts';
 import { ApiError, request } from '../../state/api.ts';
-import { actions } from '../../state/store.ts';
+import { actions, getState } from '../../state/store.ts';
+import { earlierValues, type ProductPatch } from './earlier-values.ts';
 
 /** Asks the server to change the catalogue and shows the new state of it; a refusal comes back in words. */
 async function ask<Row = Product>(
@@ -26,10 +27,31 @@ function productPath(id: string, rest = ''): string {
   return `/api/products/${encodeURIComponent(id)}${rest}`;
 }
 
-export type ProductPatch = { readonly [Field in keyof Product]?: unknown };
-
 export async function patchProduct(id: string, patch: ProductPatch): Promise<Refusal | null> {
-  return (await ask('PATCH', productPath(id), patch)).refusal;
+  const before = getState().catalogue?.products.find((one) => one.id === id);
+  const { product, refusal } = await ask('PATCH', productPath(id), patch);
+  if (before !== undefined && product !== null && !isSame(patch, earlierValues(before, patch)))
+    offerUndo(`Saved “${product.shortName}”.`, () =>
+      ask('PATCH', productPath(id), earlierValues(before, patch)),
+    );
+  return refusal;
+}
+
+function isSame(one: unknown, other: unknown): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
+/** Says what was done, with the way back. */
+function offerUndo(text: string, back: () => Promise<{ readonly refusal: Refusal | null }>): void {
+  const carryOut = async (): Promise<void> => {
+    const { refusal } = await back();
+    actions.say(
+      refusal === null
+        ? { kind: 'info', text: 'The values before are back.' }
+        : { kind: 'error', text: refusal.message, wayOut: refusal.wayOut },
+    );
+  };
+  actions.say({ kind: 'info', text, offer: { label: 'Undo', carryOut: () => void carryOut() } });
 }
 
 export function addProduct(values: Pick<Product, 'name' | 'kind'> & Partial<Product>) {
@@ -40,8 +62,14 @@ export function duplicateProduct(id: string) {
   return ask('POST', productPath(id, '/duplicate'), {});
 }
 
-export function retireProduct(id: string, retired: boolean) {
-  return ask('POST', productPath(id, retired ? '/retire' : '/restore'));
+export async function retireProduct(id: string, retired: boolean) {
+  const turn = (way: boolean) => ask('POST', productPath(id, way ? '/retire' : '/restore'));
+  const answer = await turn(retired);
+  if (answer.product !== null)
+    offerUndo(`“${answer.product.shortName}” is ${retired ? 'retired' : 'offered again'}.`, () =>
+      turn(!retired),
+    );
+  return answer;
 }
 
 export type SupplierPatch = Partial<Omit<Supplier, 'id'>>;
@@ -54,5 +82,13 @@ export async function addSupplier(name: string): Promise<string | null> {
 }
 
 export async function patchSupplier(id: string, patch: SupplierPatch): Promise<Refusal | null> {
-  return (await ask<Supplier>('PATCH', `/api/suppliers/${encodeURIComponent(id)}`, patch)).refusal;
+  const path = `/api/suppliers/${encodeURIComponent(id)}`;
+  const before = getState().catalogue?.suppliers.find((one) => one.id === id);
+  const { product, refusal } = await ask<Supplier>('PATCH', path, patch);
+  if (before !== undefined && product !== null)
+    offerUndo(`Saved “${product.name}”.`, () => {
+      const { id: _id, ...values } = before;
+      return ask<Supplier>('PATCH', path, values);
+    });
+  return refusal;
 }

@@ -7,6 +7,9 @@ export interface DocumentPlace {
   readonly row: string;
 }
 
+/** What the settings are called in a sentence: they are many. */
+export const SETTINGS_ROW = 'The settings';
+
 type Path = readonly PropertyKey[];
 
 const ROW_NAMES = {
@@ -42,7 +45,7 @@ const NESTED = {
 export function documentPlace(path: Path, json: unknown): DocumentPlace {
   const [table, position] = path;
   if (table === 'settings' && path.length > 1)
-    return { at: { table, id: null, field: field(path.slice(1)) }, row: 'The settings' };
+    return { at: { table, id: null, field: field(path.slice(1)) }, row: SETTINGS_ROW };
   if (!isRowTable(table) || typeof position !== 'number')
     return { at: { table: 'document', id: null, field: field(path) }, row: 'The document' };
 

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { Problem } from '../../planning/problem.ts';
 import { closestKey } from './closest-key.ts';
-import { documentPlace, valueAt } from './document-place.ts';
+import { documentPlace, SETTINGS_ROW, valueAt } from './document-place.ts';
 import { documentProblem } from './document-problem.ts';
 import { knownKeys } from './known-keys.ts';
 
@@ -24,7 +24,7 @@ function unknownKey(path: readonly PropertyKey[], key: string, json: unknown): P
   const meant = closestKey(key, keys);
   return documentProblem(
     at,
-    `${row} has the key ${shown(key)}, which this format does not know.`,
+    `${row} ${row === SETTINGS_ROW ? 'have' : 'has'} the key ${shown(key)}, which this format does not know.`,
     meant !== null
       ? `Write "${meant}" if that was meant, or take the key out.`
       : keys.length > 0

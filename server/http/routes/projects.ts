@@ -4,7 +4,9 @@ import { backUp } from '../../../db/backup.ts';
 import { catalogueRevision } from '../../../db/catalogue.repository.ts';
 import { createProject, type NewProject } from '../../../db/create-project.ts';
 import { currentRevision } from '../../../db/current-revision.ts';
-import { deleteProject, listProjects } from '../../../db/projects.repository.ts';
+import { bringBackProject, deleteProject } from '../../../db/delete-project.ts';
+import { listDeletedProjects } from '../../../db/deleted-projects.repository.ts';
+import { listProjects } from '../../../db/projects.repository.ts';
 import { documentJsonSchema } from '../../exchange/document-json-schema.ts';
 import { documentSchema } from '../../exchange/document-schema.ts';
 import { exportFileName } from '../../exchange/export/export-file-name.ts';
@@ -15,7 +17,7 @@ import {
 } from '../../exchange/project-document.ts';
 import { plan } from '../../planning/plan.ts';
 import type { ProjectSettings } from '../../planning/project-input.ts';
-import { projectStateSchema, projectSummarySchema } from '../answer-schemas.ts';
+import { deletedProjectSchema, projectStateSchema, projectSummarySchema } from '../answer-schemas.ts';
 import type { AppContext } from '../app-context.ts';
 import { projectState } from '../change-answer.ts';
 import type { ProjectState } from '../contract.ts';
@@ -59,6 +61,14 @@ export const projectRoutes: readonly Route[] = [
   }),
   route({
     method: 'get',
+    path: '/api/projects/deleted',
+    summary: 'Deleted projects that can still be brought back, the latest first.',
+    group: 'projects',
+    answer: z.strictObject({ projects: z.array(deletedProjectSchema) }),
+    handle: (_input, { db }) => ({ projects: listDeletedProjects(db) }),
+  }),
+  route({
+    method: 'get',
     path: '/api/projects/{id}',
     summary: 'A project with all its rows and its plan.',
     group: 'projects',
@@ -69,7 +79,7 @@ export const projectRoutes: readonly Route[] = [
   route({
     method: 'delete',
     path: '/api/projects/{id}',
-    summary: 'Delete a project, after a backup of the whole database.',
+    summary: 'Delete a project, after a backup of the whole database. It can be brought back for 30 days.',
     group: 'projects',
     params: projectParams,
     body: revisionBody,
@@ -80,8 +90,21 @@ export const projectRoutes: readonly Route[] = [
       const id = Number(params.id);
       currentRevision(db, id, body.revision);
       backUp(db, 'before-delete', now());
-      deleteProject(db, id);
+      deleteProject(db, id, now());
       events.close(id);
+    },
+  }),
+  route({
+    method: 'post',
+    path: '/api/projects/{id}/bring-back',
+    summary: 'Bring a deleted project back as it was, its undo included.',
+    group: 'projects',
+    params: projectParams,
+    answer: projectStateSchema,
+    handle({ params }, context) {
+      const id = Number(params.id);
+      bringBackProject(context.db, id);
+      return projectState(context, id);
     },
   }),
   route({
