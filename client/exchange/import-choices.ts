@@ -27,6 +27,13 @@ const FIELD_CHOICES: readonly (readonly [Field, string])[] = [
   ['showFace', 'finish of the show face'],
   ['backFace', 'finish of the back face'],
   ['note', 'note'],
+  ['shape', 'shape: rectangle or round'],
+  ['diameter', 'diameter of a round part'],
+  ['radius', 'radius of all four corners'],
+  ['cornerFrontLeft', 'radius, front left'],
+  ['cornerFrontRight', 'radius, front right'],
+  ['cornerBackLeft', 'radius, back left'],
+  ['cornerBackRight', 'radius, back right'],
 ];
 
 export function fieldChoices(): readonly Choice[] {

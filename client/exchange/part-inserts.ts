@@ -21,6 +21,11 @@ export function partInserts(rows: readonly PreviewRow[]): Change[] {
       showRecipeId: row.showFace.text,
       backRecipeId: row.backFace.text,
       note: row.note.text,
+      shape: row.shape.text,
+      radiusFrontLeft: row.corners.frontLeft.text,
+      radiusFrontRight: row.corners.frontRight.text,
+      radiusBackLeft: row.corners.backLeft.text,
+      radiusBackRight: row.corners.backRight.text,
     };
     const filled = Object.fromEntries(Object.entries(values).filter(([, text]) => text !== ''));
     const change = { op: 'insert', table: 'parts', values: filled } as const;

@@ -7,6 +7,11 @@ export const PREVIEW_FIELDS = [
   'quantity',
   'length',
   'width',
+  'shape',
+  'frontLeft',
+  'frontRight',
+  'backLeft',
+  'backRight',
   'material',
   'grain',
   'front',
@@ -25,6 +30,11 @@ export const FIELD_NAMES: Readonly<Record<PreviewField, string>> = {
   quantity: 'Qty',
   length: 'Length',
   width: 'Width',
+  shape: 'Shape',
+  frontLeft: 'Corner front left',
+  frontRight: 'Corner front right',
+  backLeft: 'Corner back left',
+  backRight: 'Corner back right',
   material: 'Material',
   grain: 'Grain',
   front: 'Front',
@@ -37,9 +47,20 @@ export const FIELD_NAMES: Readonly<Record<PreviewField, string>> = {
 };
 
 export function cellOf(row: PreviewRow, field: PreviewField): PreviewCell {
-  return field === 'front' || field === 'back' || field === 'left' || field === 'right'
-    ? row.edges[field]
-    : row[field];
+  switch (field) {
+    case 'front':
+    case 'back':
+    case 'left':
+    case 'right':
+      return row.edges[field];
+    case 'frontLeft':
+    case 'frontRight':
+    case 'backLeft':
+    case 'backRight':
+      return row.corners[field];
+    default:
+      return row[field];
+  }
 }
 
 export function isMarked(row: PreviewRow): boolean {

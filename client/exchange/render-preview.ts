@@ -28,6 +28,11 @@ const ORDINARY: Readonly<Partial<Record<PreviewField, string>>> = {
   back: 'hidden',
   left: 'hidden',
   right: 'hidden',
+  shape: 'rectangle',
+  frontLeft: '',
+  frontRight: '',
+  backLeft: '',
+  backRight: '',
 };
 
 let noted: { readonly rows: readonly PreviewRow[]; readonly shared: readonly SharedNote[] } | null = null;

@@ -90,6 +90,13 @@ export const importPreviewSchema = z
           showFace: previewCell,
           backFace: previewCell,
           note: previewCell,
+          shape: previewCell,
+          corners: z.strictObject({
+            frontLeft: previewCell,
+            frontRight: previewCell,
+            backLeft: previewCell,
+            backRight: previewCell,
+          }),
         })
         .meta({ id: 'PreviewRow' }),
     ),

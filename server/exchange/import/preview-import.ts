@@ -112,7 +112,7 @@ function answered(guessed: readonly ColumnGuess[], answers: readonly ColumnAnswe
   return guessed.map((column, index) => ({ ...column, ...answers[index] }));
 }
 
-const SIZE_FIELDS = ['length', 'width', 'size'];
+const SIZE_FIELDS = ['length', 'width', 'size', 'diameter'];
 const HAS_A_NUMBER = /\d/;
 /** A size that says its unit: a letter unit or a mark for feet or inches. */
 const SAYS_ITS_UNIT = /\d\s*(?:mm|cm|m\b|in\b|inch|ft\b|feet|["”″'’′])/i;
@@ -192,6 +192,6 @@ function countStates(rows: readonly PreviewRow[]): ImportPreview['counts'] {
   return counts;
 }
 
-function cellsOf({ line: _line, edges, ...cells }: PreviewRow): readonly PreviewCell[] {
-  return [...Object.values(cells), ...Object.values(edges)];
+function cellsOf({ line: _line, edges, corners, ...cells }: PreviewRow): readonly PreviewCell[] {
+  return [...Object.values(cells), ...Object.values(edges), ...Object.values(corners)];
 }

@@ -19,6 +19,13 @@ export const IMPORT_FIELDS = [
   'showFace',
   'backFace',
   'note',
+  'shape',
+  'diameter',
+  'radius',
+  'cornerFrontLeft',
+  'cornerFrontRight',
+  'cornerBackLeft',
+  'cornerBackRight',
 ] as const;
 export type ImportField = (typeof IMPORT_FIELDS)[number];
 
@@ -87,6 +94,13 @@ export const HEADING_WORDS: Readonly<Record<Exclude<ImportField, 'ignore'>, read
   showFace: ['show face', 'show face finish', 'face finish', 'outside finish'],
   backFace: ['back face', 'back face finish', 'inside finish'],
   note: ['note', 'notes', 'comment', 'comments', 'remark', 'remarks', 'memo'],
+  shape: ['shape', 'form', 'outline'],
+  diameter: ['diameter', 'dia', 'diam', 'ø', '⌀'],
+  radius: ['radius', 'radii', 'corners', 'corner radius', 'corner radii'],
+  cornerFrontLeft: ['corner front left', 'front left', 'front left corner', 'front left radius'],
+  cornerFrontRight: ['corner front right', 'front right', 'front right corner', 'front right radius'],
+  cornerBackLeft: ['corner back left', 'back left', 'back left corner', 'back left radius'],
+  cornerBackRight: ['corner back right', 'back right', 'back right corner', 'back right radius'],
 };
 
 /** Axis words that name a direction of the furniture, not of the panel. */

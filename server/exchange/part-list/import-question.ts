@@ -28,7 +28,8 @@ export function columnQuestions(
 ): ImportQuestion[] {
   const taken = new Set(columns.map(({ field }) => field));
   const questions = columns.flatMap((column, index) => axisQuestion(column, index));
-  if (!taken.has('size') && !(taken.has('length') && taken.has('width')) && split !== 'lines')
+  const sized = taken.has('size') || taken.has('diameter') || (taken.has('length') && taken.has('width'));
+  if (!sized && split !== 'lines')
     questions.push({
       kind: 'columns',
       text:

