@@ -116,6 +116,8 @@ describe('the part list', () => {
     const { page, grid } = await open();
     await grid.cell(0, 'backRecipeId').click();
     await page.keyboard.press('Tab');
+    await expect.poll(() => grid.focused()).toBe('0 grainMatch');
+    await page.keyboard.press('Tab');
     await expect.poll(() => grid.focused()).toBe('0 note');
     await page.keyboard.press('Tab');
     await expect.poll(() => grid.focused()).toBe('1 name');

@@ -158,6 +158,7 @@ describe('the keyboard alone', () => {
     await page.keyboard.press('ArrowUp');
     await page.keyboard.press('Control+ArrowRight');
     await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('ArrowLeft');
     await expect.poll(() => grid.focused()).toMatch(/ totalFinishM2$/);
     await page.keyboard.press('Enter');
     await page.locator('#working h2').waitFor();

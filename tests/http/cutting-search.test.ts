@@ -4,6 +4,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it, onTestFinished } from 'vitest';
+import { forgetDeletedProjects } from '../../db/delete-project.ts';
 import { openDatabase } from '../../db/open.ts';
 import { type CuttingAnswer, cuttingAnswers } from '../../server/cutting-search/cutting-answers.ts';
 import { type CuttingSettings, DEFAULT_CUTTING } from '../../server/cutting-search/cutting-settings.ts';
@@ -372,6 +373,8 @@ describe('what a search has found', () => {
     }
     expect(count.get(id)).toBe(40);
     await app.send('delete', `/api/projects/${id}`, { revision });
+    // A deleted project is kept for 30 days, with all that is its own.
+    forgetDeletedProjects(app.db, new Date(Date.now() + 31 * 24 * 60 * 60 * 1000));
     expect(count.get(id)).toBe(0);
   });
 });

@@ -1,5 +1,6 @@
 import request from 'supertest';
 import { describe, expect, it } from 'vitest';
+import { forgetDeletedProjects } from '../../db/delete-project.ts';
 import { openDatabase } from '../../db/open.ts';
 import type { CuttingAnswer, CuttingLayout, ProjectState } from '../../server/http/contract.ts';
 import { createApp } from '../../server/http/create-app.ts';
@@ -123,6 +124,8 @@ describe('the cutting list', () => {
     second.close();
     again.close();
     await app.send('delete', `/api/projects/${state.id}`, { revision: state.revision });
+    // A deleted project is kept for 30 days, with all that is its own.
+    forgetDeletedProjects(app.db, new Date(Date.now() + 31 * 24 * 60 * 60 * 1000));
     expect(app.db.prepare('SELECT COUNT(*) FROM cut_piece').pluck().get()).toBe(0);
   });
 });
