@@ -11,6 +11,8 @@ export function writeWorkbook(tables: readonly ExportTable[]): Promise<Buffer> {
 
 /** What a workbook reads as an escaped character, `_x0041_`, gets its underscore escaped: ECMA-376 part 1, 22.9.2.19. */
 const ESCAPE_LIKE = /_(?=x[0-9A-Fa-f]{4}_)/g;
+/** The replacement character, which the writer would leave out. */
+const LEFT_OUT = /\uFFFD/g;
 
 function sheetOf({ title, columns, rows }: ExportTable): Sheet<never> {
   return {
@@ -40,7 +42,7 @@ function cellOf(cell: ExportCell, column: ExportColumn | undefined): Cell {
 
 /** The writer keeps its texts in an object, where those that every object knows (`valueOf`) would be taken for known. */
 function escaped(text: string): string {
-  const plain = text.replace(ESCAPE_LIKE, '_x005F_');
+  const plain = text.replace(ESCAPE_LIKE, '_x005F_').replace(LEFT_OUT, '_xFFFD_');
   if (!(plain in Object.prototype)) return plain;
   return `_x${plain.charCodeAt(0).toString(16).padStart(4, '0').toUpperCase()}_${plain.slice(1)}`;
 }

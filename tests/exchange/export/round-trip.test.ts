@@ -19,7 +19,7 @@ const bandings = shipped.products.filter(({ kind }) => kind === 'banding').map((
 const name = fc
   .oneof(
     fc.string({ unit: 'grapheme', maxLength: 30 }),
-    fc.constantFrom('=1+1', '-side', "'=x", 'a, "b"; c|d', 'é½', 'valueOf'),
+    fc.constantFrom('=1+1', '-side', "'=x", 'a, "b"; c|d', 'é½', 'valueOf', 'a\uFFFDb', '\uFFFD'),
   )
   // What XML has no way to say is left out of workbooks, and outer spaces of any list are not kept.
   .map((text) => text.replace(/[\p{C}\s]+/gu, ' ').trim());
