@@ -20,7 +20,7 @@ interface Limit {
  * @returns one warning per recipe, at the step with the shortest working time, where a face takes longer
  *
  * Source: working times from the label; rates in finish/constants.ts, common practice, no source. Valid range: any.
- * Departures: wiped steps are not looked at, as they limit the batch. Example: 5 min by brush at 0.09 m2/min: 0.45 m2.
+ * Departures: wiped steps are not looked at, as they limit the batch. Example: 3 min by brush at 0.15 m2/min: 0.45 m2.
  */
 export function wetEdgeProblems(input: ProjectInput, pieces: readonly CalendarPiece[]): Problem[] {
   return input.recipes.flatMap(({ id, steps }): Problem[] => {
@@ -35,7 +35,9 @@ export function wetEdgeProblems(input: ProjectInput, pieces: readonly CalendarPi
       .sort((left, right) => right.areaM2 - left.areaM2);
     const [largest] = faces;
     if (largest === undefined) return [];
-    const others = faces.length === 1 ? '' : `, and ${faces.length - 1} other parts have such faces`;
+    const others =
+      ['', ', and another part has such a face'][faces.length - 1] ??
+      `, and ${faces.length - 1} other parts have such faces`;
     return [
       calendarProblem(
         'batch-too-large',
