@@ -10,8 +10,10 @@ import { hoursOfRows } from '../planning/calendar/project/hours-of-rows.ts';
 import { realMinute } from '../planning/calendar/real-minute.ts';
 import { taskLitres } from '../planning/calendar/task-litres.ts';
 import { climateAt } from '../planning/climate/climate-at.ts';
+import { dewMargin } from '../planning/climate/dew-margin.ts';
 import type { Problem } from '../planning/problem.ts';
 import { DAYS_AFTER, DAYS_WITHOUT_PLAN } from './calendar-settings.ts';
+import { wayOutChanges } from './way-out-changes.ts';
 
 const MIN_PER_DAY = 1440;
 const MIN_PER_HOUR = 60;
@@ -33,6 +35,7 @@ export function calendarView(
   | 'names'
   | 'coatLitres'
   | 'neededBy'
+  | 'wayOutChanges'
   | 'problems'
 > {
   const shown = shownDays(plan, days);
@@ -50,6 +53,7 @@ export function calendarView(
     },
     coatLitres: plan === null ? {} : taskLitres(projectPlan.recipes, plan.tasks),
     neededBy: plan === null ? {} : neededByMinute(input, plan),
+    wayOutChanges: (plan?.blocks ?? []).map(({ waysOut }) => waysOut.map((way) => wayOutChanges(way, input))),
     problems: [...problems, ...(plan?.problems ?? [])].map((problem) => atRow(problem, input)),
   };
 }
@@ -121,6 +125,8 @@ function hourlyAir(
   return Array.from({ length: Math.ceil(toMinute / MIN_PER_HOUR) }, (_, hour) => {
     const minute = hour * MIN_PER_HOUR;
     const { airC, relativeHumidityPercent } = climateAt(climate, minute);
-    return { minute, temperatureC: airC, humidityPercent: relativeHumidityPercent };
+    const woodC = airC + input.settings.woodWarmerC;
+    const nearDew = !dewMargin(woodC, airC, relativeHumidityPercent).enough;
+    return { minute, temperatureC: airC, humidityPercent: relativeHumidityPercent, nearDew };
   });
 }

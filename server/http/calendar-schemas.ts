@@ -6,7 +6,7 @@ import type {
 } from '../planning/calendar/calendar-plan.ts';
 import type { CalendarAir, CalendarAnswer, CalendarDay, CalendarPlan, ClockShift } from './contract.ts';
 import { problemSchema } from './plan-schemas.ts';
-import { method, stepKind } from './schemas.ts';
+import { changeSchema, method, stepKind } from './schemas.ts';
 
 /** What the coat calendar looks like in an answer; checked against the contract by the compiler. */
 
@@ -79,6 +79,8 @@ const block = z.strictObject({
         'longer-horizon',
         'forget-done',
       ]),
+      value: z.number().nullable(),
+      taskId: z.string().nullable(),
       message: z.string(),
       readyToAssembleMinute: minute,
     }),
@@ -117,6 +119,7 @@ const air = z.strictObject({
   minute,
   temperatureC: z.number(),
   humidityPercent: z.number(),
+  nearDew: z.boolean(),
 }) satisfies z.ZodType<CalendarAir>;
 
 const shift = z.strictObject({
@@ -145,6 +148,7 @@ export const calendarAnswerSchema = z
     }),
     coatLitres: z.record(z.string(), z.number().nullable()),
     neededBy: z.record(z.string(), minute),
+    wayOutChanges: z.array(z.array(z.array(changeSchema))),
     problems: z.array(problemSchema),
     feedPath: z.string(),
   })

@@ -257,6 +257,8 @@ export interface CalendarAnswer {
   readonly coatLitres: Readonly<Record<string, number | null>>;
   /** The first minute at which each product is needed, by product id. */
   readonly neededBy: Readonly<Record<string, number>>;
+  /** Per block of the plan and way out of it: the changes that make it real; empty where no setting does. */
+  readonly wayOutChanges: readonly (readonly (readonly Change[])[])[];
   /** Everything the calendar has to say: unreadable cells, unknown figures, what does not fit. */
   readonly problems: readonly Problem[];
   /** Path under which a calendar program may subscribe, with its secret part: /api/projects/7/calendar.ics?key=… */
@@ -279,6 +281,8 @@ export interface CalendarAir {
   readonly minute: number;
   readonly temperatureC: number;
   readonly humidityPercent: number;
+  /** The wood is less than 3 C above the dew point: no coat may be laid. */
+  readonly nearDew: boolean;
 }
 export type { CalendarPlan, ClockShift };
 

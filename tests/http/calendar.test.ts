@@ -95,7 +95,7 @@ describe('the calendar of a project', () => {
     expect(days[2]?.windows).toEqual([{ fromMinute: at(2, 8), toMinute: at(2, 16) }]);
     expect(plan?.tasks[0]?.startMinute).toBe(at(2, 8));
     expect(clockMinute(plan?.tasks[0]?.startMinute ?? 0, clockShifts)).toBe(at(2, 9));
-    expect(climate[0]).toEqual({ minute: 0, temperatureC: 22, humidityPercent: 50 });
+    expect(climate[0]).toEqual({ minute: 0, temperatureC: 22, humidityPercent: 50, nearDew: false });
   });
 
   it('is not worked out again by the clock, only on another day, when asked to, or after a change that matters', async () => {
@@ -251,7 +251,7 @@ describe('the calendar of a project', () => {
       { op: 'insert', table: 'pins', values: { taskId: second, start: '2027-03-13T10:00' } },
       { op: 'insert', table: 'pins', values: { taskId: first, start: '2027-03-13T11:00' } },
     ]);
-    const { plan: none, problems } = await ready();
+    const { plan: none, problems, wayOutChanges } = await ready();
     expect([none?.state, none?.proven, none?.blocks[0]?.kind]).toEqual(['does-not-fit', true, 'pin']);
     expect(none?.blocks[0]?.waysOut.map(({ change }) => change)).toContain('drop-pin');
     expect(none?.blocks[0]?.message).toBe('Batch 1 of “Clear” cannot keep what is pinned in it.');
@@ -260,6 +260,12 @@ describe('the calendar of a project', () => {
       'pins',
       'start',
     ]);
+    // A way out is offered with the edits that make it real, and they do free the plan.
+    const ways = none?.blocks[0]?.waysOut.map(({ change }) => change) ?? [];
+    const edits = wayOutChanges[0]?.[ways.indexOf('drop-pin')] ?? [];
+    expect(edits.map(({ op }) => op)).toContain('delete');
+    await change(edits);
+    expect((await ready()).plan?.state).toBe('planned');
   });
 });
 

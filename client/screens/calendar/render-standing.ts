@@ -15,7 +15,7 @@ export function renderStanding(
   calendar: CalendarBook | null,
 ): TemplateResult {
   return html`<div class="standing">
-    ${renderState(book, answer)} ${calendar === null ? nothing : renderBlocks(book, calendar)}
+    ${renderState(book, answer)} ${calendar === null ? nothing : renderBlocks(calendar)}
     ${calendar === null ? nothing : renderMissed(book, calendar)} ${answer === null ? nothing : renderProblems(answer)}
     ${calendar?.plan.state === 'nothing-to-do' ? renderNothing() : nothing}
   </div>`;

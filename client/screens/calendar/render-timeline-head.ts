@@ -10,7 +10,7 @@ const ZOOMS: readonly (readonly [Zoom, string])[] = [
 ];
 
 /** Above the timeline: how much of it is seen, and what its marks mean. */
-export function renderTimelineHead({ plan }: CalendarBook, toNow: () => void): TemplateResult {
+export function renderTimelineHead({ answer, plan }: CalendarBook, toNow: () => void): TemplateResult {
   const view = calendarView();
   const has = (state: (typeof plan.tasks)[number]['state']): boolean =>
     plan.tasks.some((task) => task.state === state);
@@ -45,6 +45,7 @@ export function renderTimelineHead({ plan }: CalendarBook, toNow: () => void): T
       ${has('assumed') ? key('assumed', svg`<rect class="bar" x="1" y="3" width="16" height="12" rx="3" />`, 'taken as done') : ''}
       ${key('', svg`<rect class="closed" width="18" height="18" />`, 'closed')}
       ${key('', svg`<rect class="closed" width="18" height="18" /><rect class="day-off" width="18" height="18" />`, 'day off')}
+      ${answer.climate.some(({ nearDew }) => nearDew) ? key('', svg`<rect class="dew" width="18" height="18" />`, 'too near the dew point') : ''}
       ${key('', svg`<rect class="night" y="6" width="18" height="5" />`, 'night, 22 to 6')}
     </ul>`;
 }

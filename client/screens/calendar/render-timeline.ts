@@ -78,6 +78,7 @@ export function renderTimeline(book: ScreenBook, calendar: CalendarBook): Templa
           <defs>
             <pattern id="day-off-lines" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0v7" /></pattern>
             <pattern id="assumed-lines" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0v5" /></pattern>
+            <pattern id="dew-lines" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="dew-line" d="M0 0v6" /></pattern>
             <pattern id="wet-lines" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="wet" d="M0 0v5" /></pattern>
           </defs>
           ${drawGround({ days, scale, clock, height })}

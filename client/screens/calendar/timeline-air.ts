@@ -41,8 +41,21 @@ export function drawAir(
       return svg`<rect class="beyond" x=${from} y=${near} width=${to - from} height=${Math.max(0, far - near)} />
         <line class="limit" x1=${from} x2=${to} y1=${at} y2=${at} />`;
     })}
+    ${name === 'humidity' ? nearDew(climate).map((stretch) => svg`<rect class="dew" x=${round(scale(stretch.from))} y=${top} width=${round(scale(stretch.to) - scale(stretch.from))} height=${AIR_PANEL} />`) : nothing}
     <path class="line" d=${stepPath(climate, value, scale, y)} />
   </g>`;
+}
+
+/** The hours in which the wood is so near the dew point that no coat may be laid, as few stretches. */
+function nearDew(climate: readonly CalendarAir[]): readonly { readonly from: number; readonly to: number }[] {
+  const stretches: { from: number; to: number }[] = [];
+  for (const { minute, nearDew } of climate) {
+    if (!nearDew) continue;
+    const last = stretches.at(-1);
+    if (last?.to === minute) last.to = minute + MINUTES_PER_HOUR;
+    else stretches.push({ from: minute, to: minute + MINUTES_PER_HOUR });
+  }
+  return stretches;
 }
 
 /** Each value holds for its whole hour; equal neighbours make one stretch. */

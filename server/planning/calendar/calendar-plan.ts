@@ -101,6 +101,13 @@ export interface CalendarWayOut {
     | 'sand-apart'
     | 'longer-horizon'
     | 'forget-done';
+  /**
+   * By how much, or what is set: minutes of longer windows, C of warmth, points of humidity, people, m2 of rack or batch,
+   * days ahead; null where there is nothing to say.
+   */
+  readonly value: number | null;
+  /** The task to unpin; null for every pin, and for other changes. */
+  readonly taskId: string | null;
   readonly message: string;
   /** When the job is then ready to assemble. */
   readonly readyToAssembleMinute: number;

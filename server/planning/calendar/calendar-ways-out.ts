@@ -8,6 +8,8 @@ import { solveCalendar } from './solve-calendar.ts';
 
 interface Trial {
   readonly change: CalendarWayOut['change'];
+  readonly value: number | null;
+  readonly taskId: string | null;
   readonly message: string;
   readonly input: CalendarInput;
 }
@@ -28,10 +30,10 @@ const DRIER_BY_PERCENT = [10, 20, 30];
 export function calendarWaysOut(input: CalendarInput): CalendarWayOut[] {
   const offers: CalendarWayOut[] = [];
   for (const trials of trialsOf(input))
-    for (const { change, message, input: changed } of trials) {
+    for (const { change, value, taskId, message, input: changed } of trials) {
       const solved = solveCalendar(changed, 'any');
       if (solved.schedule === null) continue;
-      offers.push({ change, message, readyToAssembleMinute: solved.readyMinute });
+      offers.push({ change, value, taskId, message, readyToAssembleMinute: solved.readyMinute });
       break;
     }
   return offers;
@@ -40,61 +42,77 @@ export function calendarWaysOut(input: CalendarInput): CalendarWayOut[] {
 /** Per kind of change, the trials from the smallest to the largest. */
 function trialsOf(input: CalendarInput): Trial[][] {
   const { pins, done, daysOff, hands, rackM2, climate, woodWarmerC, horizonDays, hours } = input;
-  const trial = (change: Trial['change'], message: string, changes: Partial<CalendarInput>): Trial => ({
+  const trial = (
+    change: Trial['change'],
+    value: number | null,
+    message: string,
+    changes: Partial<CalendarInput>,
+    taskId: string | null = null,
+  ): Trial => ({
     change,
+    value,
+    taskId,
     message,
     input: { ...input, ...changes },
   });
   const largest = calendarTasks(input).batches.reduce((most, batch) => Math.max(most, batch.footprintM2), 0);
   return [
     pins.map((pin) =>
-      trial('drop-pin', `Unpin "${pin.taskId}".`, { pins: pins.filter((other) => other !== pin) }),
+      trial(
+        'drop-pin',
+        null,
+        `Unpin "${pin.taskId}".`,
+        { pins: pins.filter((other) => other !== pin) },
+        pin.taskId,
+      ),
     ),
-    pins.length > 1 ? [trial('drop-pin', 'Unpin everything.', { pins: [] })] : [],
+    pins.length > 1 ? [trial('drop-pin', null, 'Unpin everything.', { pins: [] })] : [],
     LONGER_BY_MIN.map((minutes) =>
-      trial('longer-windows', `Work ${minutes / 60} h longer on every working day.`, {
+      trial('longer-windows', minutes, `Work ${minutes / 60} h longer on every working day.`, {
         hours: hours.map((windows) => longer(windows, minutes)),
       }),
     ),
-    daysOff.length > 0 ? [trial('open-days-off', 'Work on the days off too.', { daysOff: [] })] : [],
-    [trial('more-hands', `Work with ${hands + 1} people.`, { hands: hands + 1 })],
+    daysOff.length > 0 ? [trial('open-days-off', null, 'Work on the days off too.', { daysOff: [] })] : [],
+    [trial('more-hands', hands + 1, `Work with ${hands + 1} people.`, { hands: hands + 1 })],
     rackM2 === null
       ? []
       : [Math.max(rackM2, Math.ceil(largest * 10) / 10), rackM2 * 2, Math.max(rackM2, largest) * 4]
           .filter((areaM2) => areaM2 > rackM2)
-          .map((areaM2) => trial('larger-rack', `Make room to dry ${areaM2} m2.`, { rackM2: areaM2 })),
+          .map((areaM2) =>
+            trial('larger-rack', areaM2, `Make room to dry ${areaM2} m2.`, { rackM2: areaM2 }),
+          ),
     [largest / 2, largest / 4]
       .filter((areaM2) => areaM2 > 0)
       .map((areaM2) =>
-        trial('smaller-batches', `Coat at most ${areaM2.toFixed(2)} m2 of faces in one go.`, {
+        trial('smaller-batches', areaM2, `Coat at most ${areaM2.toFixed(2)} m2 of faces in one go.`, {
           largestBatchM2: areaM2,
         }),
       ),
     WARMER_BY_C.map((warmer) =>
-      trial('warmer-shop', `Keep the shop ${warmer} C warmer.`, {
+      trial('warmer-shop', warmer, `Keep the shop ${warmer} C warmer.`, {
         climate: changedClimate(climate, warmer, 0),
       }),
     ),
     DRIER_BY_PERCENT.map((drier) =>
-      trial('drier-shop', `Bring the humidity down by ${drier} points.`, {
+      trial('drier-shop', drier, `Bring the humidity down by ${drier} points.`, {
         climate: changedClimate(climate, 0, drier),
       }),
     ),
     woodWarmerC < 0
       ? [
-          trial('warmer-wood', 'Bring the parts in early, until they are as warm as the air.', {
+          trial('warmer-wood', 0, 'Bring the parts in early, until they are as warm as the air.', {
             woodWarmerC: 0,
           }),
         ]
       : [],
-    input.sandsApart ? [] : [trial('sand-apart', 'Sand in another room.', { sandsApart: true })],
+    input.sandsApart ? [] : [trial('sand-apart', null, 'Sand in another room.', { sandsApart: true })],
     horizonDays < MOST_HORIZON_DAYS
       ? [Math.min(MOST_HORIZON_DAYS, horizonDays * 2), MOST_HORIZON_DAYS].map((days) =>
-          trial('longer-horizon', `Allow ${days} days.`, { horizonDays: days }),
+          trial('longer-horizon', days, `Allow ${days} days.`, { horizonDays: days }),
         )
       : [],
     done.length > 0
-      ? [trial('forget-done', 'Strip the coats laid so far and start again.', { done: [] })]
+      ? [trial('forget-done', null, 'Strip the coats laid so far and start again.', { done: [] })]
       : [],
   ];
 }

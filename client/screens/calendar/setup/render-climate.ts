@@ -31,10 +31,10 @@ export function renderClimate(book: ScreenBook): TemplateResult {
           { value: 'day-night', text: 'by day and by night' },
           { value: 'hourly', text: 'measured or forecast rows' },
         ])}
-        ${temperatureSetting(book, 'dayC', climateKind === 'constant' ? 'Temperature' : 'By day')}
-        ${humiditySetting(book, 'dayHumidity', climateKind === 'constant' ? 'Humidity' : 'Humidity by day')}
+        ${temperatureSetting(book, 'dayC', climateKind === 'day-night' ? 'By day' : 'Temperature')}
+        ${humiditySetting(book, 'dayHumidity', climateKind === 'day-night' ? 'Humidity by day' : 'Humidity')}
         ${
-          climateKind === 'constant'
+          climateKind !== 'day-night'
             ? nothing
             : html`${temperatureSetting(book, 'nightC', 'By night')} ${humiditySetting(book, 'nightHumidity', 'Humidity by night')}`
         }
