@@ -43,9 +43,20 @@ export function leaf(
   width: number,
   inner: Axis = LEAF,
 ): SliceNode {
-  const height = inner === LEAF ? 0 : 1;
-  const node = { axis: LEAF as Axis, piece, turned, length, width, growLength: 0, growWidth: 0 };
-  return { ...node, level: 0, height, inner, kids: [], up: null };
+  return {
+    axis: LEAF,
+    piece,
+    turned,
+    length,
+    width,
+    growLength: 0,
+    growWidth: 0,
+    level: 0,
+    height: inner === LEAF ? 0 : 1,
+    inner,
+    kids: [],
+    up: null,
+  };
 }
 
 /** How the parts of a piece lie. */
@@ -59,8 +70,20 @@ export function stagesUnder({ height, inner }: SliceNode, axis: Axis): number {
 }
 
 function bare(axis: typeof ROW | typeof COLUMN, kids: SliceNode[]): SliceNode {
-  const node = { axis, piece: -1, turned: false, length: 0, width: 0, growLength: 0, growWidth: 0 };
-  return { ...node, level: 0, height: 0, inner: LEAF, kids, up: null };
+  return {
+    axis,
+    piece: -1,
+    turned: false,
+    length: 0,
+    width: 0,
+    growLength: 0,
+    growWidth: 0,
+    level: 0,
+    height: 0,
+    inner: LEAF,
+    kids,
+    up: null,
+  };
 }
 
 /** A new row or column of the children; a child of the same kind gives its own children instead. */
