@@ -58,7 +58,7 @@ const sql = {
   packs: `SELECT * FROM pack ORDER BY product_id, position`,
   intervals: `SELECT * FROM recoat_interval ORDER BY product_id, position`,
   solvents: `SELECT * FROM product_solvent ORDER BY product_id, position`,
-  suppliers: `SELECT id, name, lead_time_days AS leadTimeDays FROM supplier ORDER BY name, id`,
+  suppliers: `SELECT id, name, lead_time_days AS leadTimeDays, currency, delivery_minor AS deliveryMinor, free_delivery_from_minor AS freeDeliveryFromMinor, minimum_order_minor AS minimumOrderMinor, surcharge_minor AS surchargeMinor, working_days AS workingDays, retired FROM supplier ORDER BY name, id`,
   insertProduct: `INSERT INTO product (${productColumns.join(', ')}) VALUES (${productColumns.map((column) => `@${column}`).join(', ')})`,
   updateProduct: `UPDATE product SET ${productColumns.map((column) => `${column} = @${column}`).join(', ')} WHERE id = @id`,
   deleteFigures: `DELETE FROM product_figure WHERE product_id = ?`,
@@ -69,8 +69,10 @@ const sql = {
   insertFigure: `INSERT INTO product_figure (product_id, name, low, typical, high, unit, basis, source, read_on, note) VALUES (@productId, @name, @low, @typical, @high, @unit, @basis, @source, @readOn, @note)`,
   insertPack: `INSERT INTO pack (product_id, position, id, label, amount, length_mm, width_mm, price_minor, currency, supplier_id, basis, source, read_on, note) VALUES (@productId, @position, @id, @label, @amount, @lengthMm, @widthMm, @priceMinor, @currency, @supplierId, @basis, @source, @readOn, @note)`,
   insertInterval: `INSERT INTO recoat_interval (product_id, position, from_min, to_min, scuff) VALUES (?, ?, ?, ?, ?)`,
-  insertSupplier: `INSERT INTO supplier (id, name, lead_time_days) VALUES (@id, @name, @leadTimeDays)`,
-  updateSupplier: `UPDATE supplier SET name = @name, lead_time_days = @leadTimeDays WHERE id = @id`,
+  insertSupplier: `INSERT INTO supplier (id, name, lead_time_days, currency, delivery_minor, free_delivery_from_minor, minimum_order_minor, surcharge_minor, working_days, retired) VALUES (@id, @name, @leadTimeDays, @currency, @deliveryMinor, @freeDeliveryFromMinor, @minimumOrderMinor, @surchargeMinor, @workingDays, @retired)`,
+  updateSupplier: `UPDATE supplier SET name = @name, lead_time_days = @leadTimeDays, currency = @currency, delivery_minor = @deliveryMinor, free_delivery_from_minor = @freeDeliveryFromMinor, minimum_order_minor = @minimumOrderMinor, surcharge_minor = @surchargeMinor, working_days = @workingDays, retired = @retired WHERE id = @id`,
+  deleteSupplier: `DELETE FROM supplier WHERE id = ?`,
+  productsSoldBy: `SELECT product.name FROM product WHERE product.id IN (SELECT product_id FROM pack WHERE supplier_id = ?) ORDER BY product.position`,
 };
 
 interface EvidenceColumns {
@@ -112,6 +114,10 @@ interface SolventRow {
   readonly lel_percent: number | null;
   readonly limit_mg_per_m3: number | null;
 }
+interface SupplierRow extends Omit<Supplier, 'workingDays' | 'retired'> {
+  readonly workingDays: string;
+  readonly retired: number;
+}
 type ProductRow = Readonly<Record<string, string | number | null>>;
 
 /** Changes with every change of the catalogue, so that plans made from it can be kept. */
@@ -137,7 +143,7 @@ export function readCatalogueRows(db: Database): Catalogue {
       ...toSolvents(row, shares),
     };
   });
-  return { products, suppliers: prepared(db, sql.suppliers).all() as Supplier[] };
+  return { products, suppliers: (prepared(db, sql.suppliers).all() as SupplierRow[]).map(toSupplier) };
 }
 
 function byProduct<Row extends { readonly product_id: string }>(rows: readonly Row[]): Map<string, Row[]> {
@@ -301,12 +307,33 @@ function insertParts(db: Database, product: Product): void {
   });
 }
 
+function toSupplier({ workingDays, retired, ...row }: SupplierRow): Supplier {
+  return {
+    ...row,
+    workingDays: workingDays === '' ? [] : workingDays.split(',').map(Number),
+    retired: retired === 1,
+  };
+}
+
+function supplierColumns({ workingDays, retired, ...supplier }: Supplier) {
+  return { ...supplier, workingDays: workingDays.join(','), retired: retired ? 1 : 0 };
+}
+
 export function insertSupplier(db: Database, supplier: Supplier): void {
-  prepared(db, sql.insertSupplier).run(supplier);
+  prepared(db, sql.insertSupplier).run(supplierColumns(supplier));
 }
 
 export function updateSupplier(db: Database, supplier: Supplier): void {
-  prepared(db, sql.updateSupplier).run(supplier);
+  prepared(db, sql.updateSupplier).run(supplierColumns(supplier));
+}
+
+export function deleteSupplierRow(db: Database, supplierId: string): void {
+  prepared(db, sql.deleteSupplier).run(supplierId);
+}
+
+/** Names of the products of which a supplier offers packs. */
+export function productsSoldBy(db: Database, supplierId: string): string[] {
+  return prepared(db, sql.productsSoldBy).pluck().all(supplierId) as string[];
 }
 
 /** Columns of project lists that may hold a product's id. */
@@ -314,7 +341,7 @@ const productMentions = [
   ...['material_id', 'edge_front', 'edge_back', 'edge_left', 'edge_right'].map((column) => ['part', column]),
   ...Object.values(ROW_LAYOUTS).flatMap((layout) =>
     layout.fields
-      .filter((field) => field.name === 'productId' || field.name === 'thinnerId')
+      .filter(({ name }) => name === 'productId' || name === 'thinnerId' || name === 'substituteId')
       .map((field) => [layout.sqlName, field.column]),
   ),
 ];
@@ -325,4 +352,17 @@ const projectsUsing = `SELECT name FROM project WHERE id IN (${productMentions
 /** Names of the projects in which a product is used. */
 export function projectsUsingProduct(db: Database, productId: string): string[] {
   return prepared(db, projectsUsing).pluck().all({ id: productId }) as string[];
+}
+
+const projectsWithSupplier = `SELECT name FROM project WHERE id IN (${Object.values(ROW_LAYOUTS)
+  .flatMap((layout) =>
+    layout.fields
+      .filter(({ name }) => name === 'supplierId')
+      .map(({ column }) => `SELECT project_id FROM ${layout.sqlName} WHERE ${column} = @id`),
+  )
+  .join(' UNION ')}) ORDER BY id`;
+
+/** Names of the projects that order from, pay or mention a supplier. */
+export function projectsUsingSupplier(db: Database, supplierId: string): string[] {
+  return prepared(db, projectsWithSupplier).pluck().all({ id: supplierId }) as string[];
 }

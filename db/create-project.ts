@@ -29,6 +29,7 @@ export function createProject(
 /** The rows of a project as inserts, those first that others refer to. */
 function insertsOf(project: NewProject): Change[] {
   const recipeIds = new Set(project.recipes.map((recipe) => recipe.id));
+  const orderIds = new Set(project.orders.map((order) => order.id));
   const blendIds = new Set(project.blends.map((blend) => blend.id));
   return [
     ...project.sizes.map((row) => insert('sizes', row)),
@@ -63,6 +64,21 @@ function insertsOf(project: NewProject): Change[] {
     ...project.pins.map((row) => insert('pins', row)),
     ...project.doneTasks.map((row) => insert('doneTasks', row)),
     ...project.arrivals.map((row) => insert('arrivals', row)),
+    ...project.budgets.map((row) => insert('budgets', row)),
+    ...project.orders.map((row) => insert('orders', row)),
+    ...project.orderLines.map((row) =>
+      insert('orderLines', { ...row, orderId: tempId('orders', row.orderId) }),
+    ),
+    ...project.receipts.map((row) =>
+      insert('receipts', { ...row, orderLineId: tempId('orderLines', row.orderLineId) }),
+    ),
+    ...project.stockUses.map((row) => insert('stockUses', row)),
+    ...project.payments.map((row) =>
+      insert('payments', { ...row, orderId: mention('orders', row.orderId, orderIds) }),
+    ),
+    ...project.substitutes.map((row) => insert('substitutes', row)),
+    ...project.workHours.map((row) => insert('workHours', row)),
+    ...project.quotes.map((row) => insert('quotes', row)),
   ];
 }
 
@@ -70,9 +86,12 @@ function insert<Row extends { readonly id: string }>(table: RowTable, row: Row):
   const given = row as unknown as RowValues;
   const fields = ROW_LAYOUTS[table].fields.filter((field) => given[field.name] !== undefined);
   const values = Object.fromEntries(fields.map((field) => [field.name, given[field.name] ?? null]));
-  const mentioned = table === 'recipes' || table === 'blends';
+  const mentioned = MENTIONED.includes(table);
   return { op: 'insert', table, ...(mentioned ? { tempId: tempId(table, row.id) } : {}), values };
 }
+
+/** Lists whose rows others refer to. */
+const MENTIONED: readonly RowTable[] = ['recipes', 'blends', 'orders', 'orderLines'];
 
 function tempId(table: RowTable, id: string): string {
   return `${table} ${id}`;

@@ -2,6 +2,7 @@ import type {
   Arrival,
   Blend,
   BlendComponent,
+  Budget,
   ClimateRow as ClimateInput,
   DayOff,
   DoneTask,
@@ -9,13 +10,21 @@ import type {
   Measurement,
   NamedSize,
   OnHand,
+  Order,
+  OrderLine,
   PartInput,
+  Payment,
   PinnedTask,
   ProjectSettings,
+  Quote,
+  Receipt,
   Recipe,
   RecipeStep,
   ShopHours,
+  StockUse,
+  Substitute,
   UsageRule,
+  WorkHours,
 } from '../server/planning/project-input.ts';
 
 /**
@@ -39,6 +48,15 @@ export type ClimateRow = Placed<ClimateInput>;
 export type PinRow = Placed<PinnedTask>;
 export type DoneTaskRow = Placed<DoneTask>;
 export type ArrivalRow = Placed<Arrival>;
+export type BudgetRow = Placed<Budget>;
+export type OrderRow = Placed<Order>;
+export type OrderLineRow = Placed<OrderLine>;
+export type ReceiptRow = Placed<Receipt>;
+export type StockUseRow = Placed<StockUse>;
+export type PaymentRow = Placed<Payment>;
+export type SubstituteRow = Placed<Substitute>;
+export type WorkHoursRow = Placed<WorkHours>;
+export type QuoteRow = Placed<Quote>;
 
 export interface ProjectRows {
   readonly parts: readonly PartRow[];
@@ -57,6 +75,15 @@ export interface ProjectRows {
   readonly pins: readonly PinRow[];
   readonly doneTasks: readonly DoneTaskRow[];
   readonly arrivals: readonly ArrivalRow[];
+  readonly budgets: readonly BudgetRow[];
+  readonly orders: readonly OrderRow[];
+  readonly orderLines: readonly OrderLineRow[];
+  readonly receipts: readonly ReceiptRow[];
+  readonly stockUses: readonly StockUseRow[];
+  readonly payments: readonly PaymentRow[];
+  readonly substitutes: readonly SubstituteRow[];
+  readonly workHours: readonly WorkHoursRow[];
+  readonly quotes: readonly QuoteRow[];
 }
 export type RowTable = keyof ProjectRows;
 export const ROW_TABLES = [
@@ -76,6 +103,15 @@ export const ROW_TABLES = [
   'pins',
   'doneTasks',
   'arrivals',
+  'budgets',
+  'orders',
+  'orderLines',
+  'receipts',
+  'stockUses',
+  'payments',
+  'substitutes',
+  'workHours',
+  'quotes',
 ] as const satisfies readonly RowTable[];
 
 export interface ProjectSummary {

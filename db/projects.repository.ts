@@ -54,6 +54,9 @@ export const SETTING_WORDS: Readonly<Record<SettingName, string>> = {
   outdoorC: 'outdoor temperature',
   heatPricePerKwhMinor: 'price of heat',
   healthBasis: 'basis of the health limits',
+  contingencyPercent: 'contingency',
+  rateMinorPerHour: 'hourly rate',
+  readyMadeMinor: 'ready-made price',
 };
 
 const settingNames = Object.keys(SETTING_WORDS) as SettingName[];

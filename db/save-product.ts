@@ -3,9 +3,12 @@ import type { Catalogue, Product, Supplier } from '../server/planning/product.ts
 import { catalogueFaults } from './catalogue/catalogue-faults.ts';
 import {
   bumpCatalogueRevision,
+  deleteSupplierRow,
   insertProduct,
   insertSupplier,
+  productsSoldBy,
   projectsUsingProduct,
+  projectsUsingSupplier,
   readCatalogueRows,
   replaceProduct,
   updateSupplier,
@@ -41,6 +44,39 @@ export function saveSupplier(db: Database, supplier: Supplier): void {
     bumpCatalogueRevision(db);
   }).immediate();
 }
+
+/** Takes a supplier away. Throws Refusal while a product or a project names it. */
+export function deleteSupplier(db: Database, supplierId: string): void {
+  db.transaction(() => {
+    const supplier = readCatalogueRows(db).suppliers.find(({ id }) => id === supplierId);
+    if (supplier === undefined)
+      throw new Refusal('not-found', `There is no supplier with the id “${supplierId.slice(0, 100)}”.`, {
+        wayOut: 'Read the catalogue to see which there are.',
+      });
+    const products = productsSoldBy(db, supplierId);
+    const projects = projectsUsingSupplier(db, supplierId);
+    if (products.length + projects.length > 0)
+      throw new Refusal(
+        'in-use',
+        `“${supplier.name}” cannot be deleted: it is named in ${named([...products, ...projects])}.`,
+        { wayOut: 'Retire the supplier instead; it stays readable and is offered no longer.' },
+      );
+    deleteSupplierRow(db, supplierId);
+    bumpCatalogueRevision(db);
+  }).immediate();
+}
+
+/** The first few names of a list, and how many more there are. */
+function named(names: readonly string[]): string {
+  const shown = names
+    .slice(0, MOST_NAMES)
+    .map((name) => `“${name}”`)
+    .join(', ');
+  return names.length > MOST_NAMES ? `${shown} and ${names.length - MOST_NAMES} more` : shown;
+}
+
+/** A refusal names this many places; more would be no help to its reader. */
+const MOST_NAMES = 5;
 
 function refuseMisfit(product: Product, catalogue: Catalogue): void {
   const faults = catalogueFaults(catalogue).filter(({ table }) => table === 'products');

@@ -8,6 +8,16 @@ CREATE TABLE arrival (
 
 CREATE INDEX arrival_by_project ON arrival (project_id, position);
 
+CREATE TABLE attachment (
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  id TEXT NOT NULL,
+  name TEXT NOT NULL,
+  type TEXT NOT NULL,
+  bytes INTEGER NOT NULL,
+  at TEXT NOT NULL,
+  PRIMARY KEY (project_id, id)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE begun_layout (
   project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
   layout TEXT NOT NULL,
@@ -37,6 +47,16 @@ CREATE TABLE blend_component (
 CREATE INDEX blend_component_by_blend ON blend_component (blend_id);
 
 CREATE INDEX blend_component_by_project ON blend_component (project_id, position);
+
+CREATE TABLE budget (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  category TEXT NOT NULL,
+  amount_minor INTEGER NOT NULL
+) STRICT;
+
+CREATE INDEX budget_by_project ON budget (project_id, position);
 
 CREATE TABLE calendar_answer (
   project_id INTEGER NOT NULL PRIMARY KEY REFERENCES project (id) ON DELETE CASCADE,
@@ -175,10 +195,34 @@ CREATE TABLE on_hand (
   amount REAL NOT NULL,
   count INTEGER NOT NULL,
   length_mm REAL,
-  width_mm REAL
+  width_mm REAL,
+  place TEXT NOT NULL DEFAULT '',
+  batch TEXT NOT NULL DEFAULT '',
+  opened_on TEXT NOT NULL DEFAULT '',
+  best_before TEXT NOT NULL DEFAULT ''
 ) STRICT;
 
 CREATE INDEX on_hand_by_project ON on_hand (project_id, position);
+
+CREATE TABLE order_line (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  order_id INTEGER NOT NULL REFERENCES purchase_order (id) ON DELETE CASCADE,
+  product_id TEXT NOT NULL,
+  pack_id TEXT NOT NULL,
+  name TEXT NOT NULL,
+  category TEXT NOT NULL,
+  count INTEGER NOT NULL,
+  pack_amount REAL NOT NULL,
+  unit_price_minor INTEGER,
+  invoiced_price_minor INTEGER,
+  tax_percent REAL
+) STRICT;
+
+CREATE INDEX order_line_by_order ON order_line (order_id);
+
+CREATE INDEX order_line_by_project ON order_line (project_id, position);
 
 CREATE TABLE pack (
   product_id TEXT NOT NULL REFERENCES product (id),
@@ -232,6 +276,25 @@ CREATE TABLE part (
 ) STRICT;
 
 CREATE INDEX part_by_project ON part (project_id, position);
+
+CREATE TABLE payment (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  kind TEXT NOT NULL,
+  date TEXT NOT NULL,
+  supplier_id TEXT NOT NULL,
+  order_id TEXT NOT NULL,
+  category TEXT NOT NULL,
+  amount_minor INTEGER NOT NULL,
+  tax_minor INTEGER,
+  share REAL NOT NULL,
+  receipt_number TEXT NOT NULL,
+  note TEXT NOT NULL,
+  attachment_id TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX payment_by_project ON payment (project_id, position);
 
 CREATE TABLE pinned_task (
   id INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -347,8 +410,60 @@ CREATE TABLE project (
   outdoor_c REAL,
   heat_price_per_kwh_minor REAL,
   health_basis TEXT NOT NULL DEFAULT 'peak' CHECK (health_basis IN ('peak', 'averages')),
-  cut_stages INTEGER CHECK (cut_stages IN (2, 3))
+  cut_stages INTEGER CHECK (cut_stages IN (2, 3)),
+  contingency_percent REAL NOT NULL DEFAULT 0,
+  rate_minor_per_hour INTEGER,
+  ready_made_minor INTEGER
 ) STRICT;
+
+CREATE TABLE purchase_order (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  supplier_id TEXT NOT NULL,
+  date TEXT NOT NULL,
+  number TEXT NOT NULL,
+  delivery_minor INTEGER NOT NULL,
+  surcharge_minor INTEGER NOT NULL,
+  tax_percent REAL,
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX purchase_order_by_project ON purchase_order (project_id, position);
+
+CREATE TABLE quote (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  title TEXT NOT NULL,
+  customer TEXT NOT NULL,
+  date TEXT NOT NULL,
+  valid_until TEXT NOT NULL,
+  materials_minor INTEGER,
+  hours REAL NOT NULL,
+  rate_minor_per_hour INTEGER,
+  markup_percent REAL NOT NULL,
+  tax_percent REAL,
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX quote_by_project ON quote (project_id, position);
+
+CREATE TABLE receipt (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  order_line_id INTEGER NOT NULL REFERENCES order_line (id) ON DELETE CASCADE,
+  kind TEXT NOT NULL,
+  date TEXT NOT NULL,
+  count INTEGER NOT NULL,
+  batch TEXT NOT NULL,
+  place TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX receipt_by_order_line ON receipt (order_line_id);
+
+CREATE INDEX receipt_by_project ON receipt (project_id, position);
 
 CREATE TABLE recipe (
   id INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -401,10 +516,43 @@ CREATE TABLE shop_hours (
 
 CREATE INDEX shop_hours_by_project ON shop_hours (project_id, position);
 
+CREATE TABLE stock_use (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  product_id TEXT NOT NULL,
+  date TEXT NOT NULL,
+  amount REAL NOT NULL,
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX stock_use_by_project ON stock_use (project_id, position);
+
+CREATE TABLE substitute (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  product_id TEXT NOT NULL,
+  substitute_id TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX substitute_by_project ON substitute (project_id, position);
+
 CREATE TABLE supplier (
   id TEXT NOT NULL PRIMARY KEY,
   name TEXT NOT NULL,
-  lead_time_days REAL
+  lead_time_days REAL,
+  currency TEXT NOT NULL DEFAULT '',
+  delivery_minor INTEGER,
+  free_delivery_from_minor INTEGER,
+  minimum_order_minor INTEGER,
+  surcharge_minor INTEGER,
+  working_days TEXT NOT NULL DEFAULT '0,
+  1,
+  2,
+  3,
+  4',
+  retired INTEGER NOT NULL DEFAULT 0 CHECK (retired IN (0, 1))
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE usage_rule (
@@ -417,3 +565,14 @@ CREATE TABLE usage_rule (
 ) STRICT;
 
 CREATE INDEX usage_rule_by_project ON usage_rule (project_id, position);
+
+CREATE TABLE work_hours (
+  id INTEGER PRIMARY KEY AUTOINCREMENT,
+  project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,
+  position REAL NOT NULL,
+  date TEXT NOT NULL,
+  hours REAL NOT NULL,
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE INDEX work_hours_by_project ON work_hours (project_id, position);

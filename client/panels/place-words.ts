@@ -19,6 +19,16 @@ const TABLE_WORDS: Record<ProblemTable, string> = {
   pins: 'Pinned task',
   doneTasks: 'Done task',
   arrivals: 'Arrival',
+  budgets: 'Budget',
+  orders: 'Order',
+  orderLines: 'Order line',
+  receipts: 'Delivery',
+  stockUses: 'Stock use',
+  payments: 'Payment',
+  substitutes: 'Substitute',
+  workHours: 'Hours',
+  quotes: 'Quote',
+  suppliers: 'Supplier',
   settings: 'Settings',
   products: 'Catalogue',
   document: 'Project',
@@ -44,6 +54,8 @@ export function placeWords(state: AppState, place: ProblemPlace): string {
 function nameOf(state: AppState, { table, id }: ProblemPlace): string {
   if (id === null) return TABLE_WORDS[table];
   if (table === 'products') return state.catalogue?.products.find((product) => product.id === id)?.name ?? id;
+  if (table === 'suppliers')
+    return state.catalogue?.suppliers.find((supplier) => supplier.id === id)?.name ?? id;
   if (table === 'settings' || table === 'document') return TABLE_WORDS[table];
   const rows: readonly { readonly id: string; readonly name?: string }[] =
     state.project?.rows[table satisfies RowTable] ?? [];

@@ -68,11 +68,53 @@ const packSchema: z.ZodType<Pack> = withSource(
   }),
 );
 
-export const supplierSchema: z.ZodType<Supplier> = z.strictObject({
+const charge = z.int().min(0).max(LARGEST_MONEY).nullable();
+
+/** The fields of a supplier, each as it may be given. */
+export const supplierShape = {
   id: slug,
   name,
   leadTimeDays: z.number().min(0).max(3650).nullable(),
-});
+  currency: z
+    .string()
+    .regex(/^([A-Z]{3})?$/, 'must be a currency code of three capital letters, such as EUR'),
+  deliveryMinor: charge,
+  freeDeliveryFromMinor: charge,
+  minimumOrderMinor: charge,
+  surchargeMinor: charge,
+  workingDays: z
+    .array(z.int().min(0).max(6))
+    .max(7)
+    .refine((days) => new Set(days).size === days.length, 'must name each weekday once, 0 being Monday'),
+  retired: z.boolean(),
+} satisfies Record<keyof Supplier, z.ZodType>;
+
+/** A supplier: charges that are left out are not known, and it works from Monday to Friday. */
+export const supplierSchema = z
+  .strictObject({
+    ...supplierShape,
+    currency: supplierShape.currency.default(''),
+    deliveryMinor: charge.default(null),
+    freeDeliveryFromMinor: charge.default(null),
+    minimumOrderMinor: charge.default(null),
+    surchargeMinor: charge.default(null),
+    workingDays: supplierShape.workingDays.default([0, 1, 2, 3, 4]),
+    retired: supplierShape.retired.default(false),
+  })
+  .superRefine((supplier, context) => {
+    const charges = [
+      supplier.deliveryMinor,
+      supplier.freeDeliveryFromMinor,
+      supplier.minimumOrderMinor,
+      supplier.surchargeMinor,
+    ];
+    if (supplier.currency === '' && charges.some((one) => one !== null))
+      context.addIssue({
+        code: 'custom',
+        path: ['currency'],
+        message: 'must be said where there are charges, such as EUR',
+      });
+  });
 
 /** The fields of a product, each as it may be given. Rules that join several fields are in `productFaults`. */
 export const productShape = {

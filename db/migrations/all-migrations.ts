@@ -6,6 +6,7 @@ import { calendar } from './004-calendar.ts';
 import { air } from './005-air.ts';
 import { cuttingWishes } from './006-cutting-wishes.ts';
 import { deletedProjects } from './007-deleted-projects.ts';
+import { ledger } from './008-ledger.ts';
 
 /** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
 export const ALL_MIGRATIONS: readonly Migration[] = [
@@ -16,4 +17,5 @@ export const ALL_MIGRATIONS: readonly Migration[] = [
   air,
   cuttingWishes,
   deletedProjects,
+  ledger,
 ];

@@ -65,5 +65,8 @@ export function defaultSettings(units: UnitSystem, currency: string, name = 'New
     nightHumidity: 65,
     keepUnderHealthLimit: false,
     ...DEFAULT_AIR_SETTINGS,
+    contingencyPercent: 0,
+    rateMinorPerHour: null,
+    readyMadeMinor: null,
   };
 }

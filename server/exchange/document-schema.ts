@@ -9,20 +9,29 @@ import { calendarSettingShapes } from './document/calendar-setting-schemas.ts';
 import {
   arrivalRow,
   blendRow,
+  budgetRow,
   climateRow,
   dayOffRow,
   doneTaskRow,
   extraRow,
   measurementRow,
   onHandRow,
+  orderLineRow,
+  orderRow,
   partRow,
+  paymentRow,
   pinRow,
+  quoteRow,
+  receiptRow,
   recipeRow,
   ruleRow,
   shopHoursRow,
   sizeRow,
+  stockUseRow,
+  substituteRow,
+  workHoursRow,
 } from './document/row-schemas.ts';
-import { choice, currency } from './document/value-schemas.ts';
+import { choice, currency, money } from './document/value-schemas.ts';
 
 export const DOCUMENT_FORMAT = 'plywright-project';
 export const DOCUMENT_VERSION = 1;
@@ -80,6 +89,9 @@ const settings = z.strictObject({
   outdoorC: optional(airSettingShapes.outdoorC),
   heatPricePerKwhMinor: optional(airSettingShapes.heatPricePerKwhMinor),
   healthBasis: optional(airSettingShapes.healthBasis),
+  contingencyPercent: optional(z.number().min(0).max(100)),
+  rateMinorPerHour: optional(money.nullable()),
+  readyMadeMinor: optional(money.nullable()),
 } satisfies Record<keyof ProjectSettings, z.ZodType>);
 
 /** An own product: what is left out is none or not known. */
@@ -126,6 +138,15 @@ export const documentSchema = z
     pins: z.array(pinRow).default([]),
     doneTasks: z.array(doneTaskRow).default([]),
     arrivals: z.array(arrivalRow).default([]),
+    budgets: z.array(budgetRow).default([]),
+    orders: z.array(orderRow).default([]),
+    orderLines: z.array(orderLineRow).default([]),
+    receipts: z.array(receiptRow).default([]),
+    stockUses: z.array(stockUseRow).default([]),
+    payments: z.array(paymentRow).default([]),
+    substitutes: z.array(substituteRow).default([]),
+    workHours: z.array(workHoursRow).default([]),
+    quotes: z.array(quoteRow).default([]),
     products: z.array(ownProduct).default([]).meta({
       description: 'Own products, added to the shipped ones or, under the same id, in their place.',
     }),

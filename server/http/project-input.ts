@@ -48,6 +48,15 @@ export function bareInput(input: ProjectInput): ProjectInput {
     pins: input.pins.map(bare),
     doneTasks: input.doneTasks.map(bare),
     arrivals: input.arrivals.map(bare),
+    budgets: input.budgets.map(bare),
+    orders: input.orders.map(bare),
+    orderLines: input.orderLines.map(bare),
+    receipts: input.receipts.map(bare),
+    stockUses: input.stockUses.map(bare),
+    payments: input.payments.map(bare),
+    substitutes: input.substitutes.map(bare),
+    workHours: input.workHours.map(bare),
+    quotes: input.quotes.map(bare),
   };
 }
 

@@ -1,12 +1,15 @@
 import { z } from 'zod';
 import { airSettingShapes } from '../exchange/document/air-setting-schemas.ts';
 import { calendarSettingShapes } from '../exchange/document/calendar-setting-schemas.ts';
+import { isDate } from '../planning/calendar/is-date.ts';
 import type {
   ApplicationMethod,
   CostCategory,
   EdgeName,
   PartInput,
+  Payment,
   ProjectSettings,
+  Receipt,
   Recipe,
   StepKind,
   UsageRule,
@@ -45,6 +48,15 @@ const amount = z.number().min(0).max(LARGEST_AMOUNT);
 const degrees = z.number().min(-1000).max(1000);
 const size = z.number().positive().max(LARGEST_LENGTH_MM);
 const money = z.int().min(0).max(LARGEST_MONEY);
+
+/** Most hours in one entry or quote. */
+const MOST_HOURS = 100_000;
+const percent = z.number().min(0).max(100);
+const packCount = z.int().min(0).max(LARGEST_AMOUNT);
+const dateText = cell.refine(
+  (text) => text === '' || isDate(text),
+  'must be a date like 2027-04-01, or empty',
+);
 
 const edgeName = oneOf<EdgeName>({ front: true, back: true, left: true, right: true });
 export const method = oneOf<ApplicationMethod>({
@@ -113,6 +125,9 @@ export const settingsShape = {
   finishLoss: z.number().min(0).max(0.9),
   ...calendarSettingShapes,
   ...airSettingShapes,
+  contingencyPercent: z.number().min(0).max(100),
+  rateMinorPerHour: money.nullable(),
+  readyMadeMinor: money.nullable(),
 } satisfies Record<keyof ProjectSettings, z.ZodType>;
 export const settingsSchema = z.strictObject(settingsShape).meta({ id: 'ProjectSettings' });
 
@@ -186,6 +201,10 @@ export const rowShapes = {
     count: z.int().min(0).max(LARGEST_AMOUNT),
     lengthMm: size.nullable(),
     widthMm: size.nullable(),
+    place: cell,
+    batch: cell,
+    openedOn: dateText,
+    bestBefore: dateText,
   },
   measurements: { productId: cell, thicknessMm: z.number().positive().max(1000) },
   sizes: { name: cell, value: cell, note: cell },
@@ -200,6 +219,64 @@ export const rowShapes = {
   pins: { taskId: cell, start: cell },
   doneTasks: { taskId: cell, start: cell, end: cell, litres: amount.nullable() },
   arrivals: { productId: cell, date: cell },
+  budgets: { category: costCategory, amountMinor: money },
+  orders: {
+    supplierId: cell,
+    date: dateText,
+    number: cell,
+    deliveryMinor: money,
+    surchargeMinor: money,
+    taxPercent: percent.nullable(),
+    note: cell,
+  },
+  orderLines: {
+    orderId: rowReference,
+    productId: cell,
+    packId: cell,
+    name: cell,
+    category: costCategory,
+    count: packCount,
+    packAmount: z.number().positive().max(LARGEST_AMOUNT),
+    unitPriceMinor: money.nullable(),
+    invoicedPriceMinor: money.nullable(),
+    taxPercent: percent.nullable(),
+  },
+  receipts: {
+    orderLineId: rowReference,
+    kind: oneOf<Receipt['kind']>({ received: true, returned: true }),
+    date: dateText,
+    count: packCount,
+    batch: cell,
+    place: cell,
+  },
+  stockUses: { productId: cell, date: dateText, amount, note: cell },
+  payments: {
+    kind: oneOf<Payment['kind']>({ payment: true, refund: true }),
+    date: dateText,
+    supplierId: cell,
+    orderId: cell,
+    category: costCategory,
+    amountMinor: money,
+    taxMinor: money.nullable(),
+    share: z.number().min(0).max(1),
+    receiptNumber: cell,
+    note: cell,
+    attachmentId: cell,
+  },
+  substitutes: { productId: cell, substituteId: cell },
+  workHours: { date: dateText, hours: z.number().min(0).max(MOST_HOURS), note: cell },
+  quotes: {
+    title: cell,
+    customer: cell,
+    date: dateText,
+    validUntil: dateText,
+    materialsMinor: money.nullable(),
+    hours: z.number().min(0).max(MOST_HOURS),
+    rateMinorPerHour: money.nullable(),
+    markupPercent: z.number().min(0).max(1000),
+    taxPercent: percent.nullable(),
+    note: cell,
+  },
 } satisfies { readonly [Table in RowTable]: Readonly<Record<FieldName<Table>, z.ZodType>> };
 
 const tables = Object.keys(rowShapes) as RowTable[];

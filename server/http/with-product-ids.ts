@@ -27,5 +27,11 @@ export function withProductIds(project: NewProject, ids: ReadonlyMap<string, str
     onHand: project.onHand.map(renamed),
     measurements: project.measurements.map(renamed),
     arrivals: project.arrivals.map(renamed),
+    orderLines: project.orderLines.map(renamed),
+    stockUses: project.stockUses.map(renamed),
+    substitutes: project.substitutes.map((row) => ({
+      ...renamed(row),
+      substituteId: ids.get(row.substituteId) ?? row.substituteId,
+    })),
   };
 }

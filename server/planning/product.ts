@@ -181,7 +181,21 @@ export interface Product {
 export interface Supplier {
   readonly id: string;
   readonly name: string;
+  /** Working days of the supplier from ordering to having it; null when not known. */
   readonly leadTimeDays: number | null;
+  /** ISO 4217 code the charges below are in; empty while there are none. */
+  readonly currency: string;
+  /** Whole minor units without tax, once per order; null when not known. */
+  readonly deliveryMinor: number | null;
+  /** Goods of this much are delivered free; null when there is no such rule, or it is not known. */
+  readonly freeDeliveryFromMinor: number | null;
+  /** Goods of less than this carry the surcharge; null when there is none. */
+  readonly minimumOrderMinor: number | null;
+  readonly surchargeMinor: number | null;
+  /** Days on which orders are worked on and delivered: 0 is Monday, 6 is Sunday. */
+  readonly workingDays: readonly number[];
+  /** A retired supplier stays readable in old orders but is not offered. */
+  readonly retired: boolean;
 }
 
 export interface Catalogue {

@@ -92,6 +92,12 @@ export interface ProjectSettings {
   readonly heatPricePerKwhMinor: number | null;
   /** `peak`: shift-long limits are held at every moment; `averages`: as 8-hour averages. */
   readonly healthBasis: 'peak' | 'averages';
+  /** Added in the forecast to what is still to be ordered, percent. */
+  readonly contingencyPercent: number;
+  /** What an hour of one's own work counts, minor units; null when it is not counted. */
+  readonly rateMinorPerHour: number | null;
+  /** What the same piece costs ready made, minor units with tax; null when not known. */
+  readonly readyMadeMinor: number | null;
 }
 
 /** `hidden`: in a joint or against a wall, neither banded nor finished. `bare`: seen, finished but not banded. Else a banding product id. */
@@ -210,6 +216,13 @@ export interface OnHand {
   /** Sheet offcuts: usable size, mm. */
   readonly lengthMm: number | null;
   readonly widthMm: number | null;
+  /** Where it stands: "shelf 2". Left out, like the next three, is empty. */
+  readonly place?: string;
+  readonly batch?: string;
+  /** YYYY-MM-DD, or empty when it is unopened or not known. */
+  readonly openedOn?: string;
+  /** YYYY-MM-DD, or empty: then the catalogue's shelf life counts from `openedOn`, where both are known. */
+  readonly bestBefore?: string;
 }
 
 /** A thickness the user measured; it replaces the catalogue's typical figure everywhere in this project. */
@@ -281,6 +294,125 @@ export interface Arrival {
   readonly date: string;
 }
 
+/** What may be spent under one heading of the ledger, whole minor units with tax. */
+export interface Budget {
+  readonly id: string;
+  readonly category: CostCategory;
+  readonly amountMinor: number;
+}
+
+/** An order as it was sent to a supplier. Charges are whole minor units without tax. */
+export interface Order {
+  readonly id: string;
+  readonly supplierId: string;
+  /** YYYY-MM-DD. */
+  readonly date: string;
+  /** The supplier's own number of the order. */
+  readonly number: string;
+  readonly deliveryMinor: number;
+  readonly surchargeMinor: number;
+  /** On delivery and surcharge; null takes the project's. */
+  readonly taxPercent: number | null;
+  readonly note: string;
+}
+
+/** So many packs of one kind within an order. */
+export interface OrderLine {
+  readonly id: string;
+  readonly orderId: string;
+  /** Empty for something that is not in the catalogue. */
+  readonly productId: string;
+  readonly packId: string;
+  readonly name: string;
+  readonly category: CostCategory;
+  /** Packs ordered. */
+  readonly count: number;
+  /** What one pack holds, in the product's unit. */
+  readonly packAmount: number;
+  /** Agreed price of one pack, whole minor units without tax; null when not known yet. */
+  readonly unitPriceMinor: number | null;
+  /** What the supplier then charged for one pack; null while it is the agreed price. */
+  readonly invoicedPriceMinor: number | null;
+  /** Null takes the project's. */
+  readonly taxPercent: number | null;
+}
+
+/** Packs of an order line that came on one day, or that were sent back. */
+export interface Receipt {
+  readonly id: string;
+  readonly orderLineId: string;
+  readonly kind: 'received' | 'returned';
+  readonly date: string;
+  readonly count: number;
+  readonly batch: string;
+  readonly place: string;
+}
+
+/** Something taken from stock by hand: spilled, used up on a trial, given away. In the product's unit. */
+export interface StockUse {
+  readonly id: string;
+  readonly productId: string;
+  readonly date: string;
+  readonly amount: number;
+  readonly note: string;
+}
+
+/** Money that went out, or came back. */
+export interface Payment {
+  readonly id: string;
+  readonly kind: 'payment' | 'refund';
+  readonly date: string;
+  readonly supplierId: string;
+  /** The order it pays for, in whole or in part; empty for something bought without one. */
+  readonly orderId: string;
+  /** Heading of something bought without an order; an order's payment goes by the lines of the order. */
+  readonly category: CostCategory;
+  /** Whole minor units with tax, above 0 also for a refund. */
+  readonly amountMinor: number;
+  /** Of which tax; null when not said. */
+  readonly taxMinor: number | null;
+  /** How much of it this project bears, 0 to 1; the rest belongs to other projects. */
+  readonly share: number;
+  readonly receiptNumber: string;
+  readonly note: string;
+  /** Id of a picture or PDF kept with the project; empty for none. */
+  readonly attachmentId: string;
+}
+
+/** A product the user allows to be bought in place of another, amount for amount. */
+export interface Substitute {
+  readonly id: string;
+  readonly productId: string;
+  readonly substituteId: string;
+}
+
+/** Own hours at work. */
+export interface WorkHours {
+  readonly id: string;
+  readonly date: string;
+  readonly hours: number;
+  readonly note: string;
+}
+
+/** An offer to a customer. */
+export interface Quote {
+  readonly id: string;
+  readonly title: string;
+  readonly customer: string;
+  readonly date: string;
+  readonly validUntil: string;
+  /** Materials without tax, minor units, as once agreed; null follows the plan. */
+  readonly materialsMinor: number | null;
+  readonly hours: number;
+  /** Null takes the project's own rate. */
+  readonly rateMinorPerHour: number | null;
+  /** Added to the materials. */
+  readonly markupPercent: number;
+  /** Null takes the project's; where that is null too, the price is before tax. */
+  readonly taxPercent: number | null;
+  readonly note: string;
+}
+
 export type CostCategory =
   | 'sheets'
   | 'boards'
@@ -349,6 +481,15 @@ export interface ProjectInput {
   readonly pins: readonly PinnedTask[];
   readonly doneTasks: readonly DoneTask[];
   readonly arrivals: readonly Arrival[];
+  readonly budgets: readonly Budget[];
+  readonly orders: readonly Order[];
+  readonly orderLines: readonly OrderLine[];
+  readonly receipts: readonly Receipt[];
+  readonly stockUses: readonly StockUse[];
+  readonly payments: readonly Payment[];
+  readonly substitutes: readonly Substitute[];
+  readonly workHours: readonly WorkHours[];
+  readonly quotes: readonly Quote[];
   readonly catalogue: Catalogue;
   /** Cutting plans found earlier; one is used where its question is asked again, after it has been checked. */
   readonly foundLayouts?: readonly FoundLayout[];

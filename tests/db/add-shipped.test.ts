@@ -4,6 +4,7 @@ import { catalogueRevision, readCatalogueRows } from '../../db/catalogue.reposit
 import { openDatabase } from '../../db/open.ts';
 import { saveProduct, saveSupplier } from '../../db/save-product.ts';
 import type { Catalogue, Product } from '../../server/planning/product.ts';
+import { NO_TERMS } from '../planning/ledger/no-ledger.ts';
 import { freshFile } from './fresh-file.ts';
 
 const ply: Product = {
@@ -40,7 +41,7 @@ const mdf: Product = {
   choices: {},
   figures: {},
 };
-const yard = { id: 'yard', name: 'Timber yard', leadTimeDays: 3 };
+const yard = { id: 'yard', name: 'Timber yard', leadTimeDays: 3, ...NO_TERMS };
 const shipped: Catalogue = { products: [ply], suppliers: [yard] };
 
 function opened() {

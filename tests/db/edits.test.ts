@@ -358,6 +358,10 @@ function changeOf(project: OpenProject, { kind, table, row, other, text }: Move)
   const blends = project.ids('blends');
   const recipeId = recipes[other % Math.max(recipes.length, 1)] ?? '';
   const blendId = blends[other % Math.max(blends.length, 1)] ?? '';
+  const orders = project.ids('orders');
+  const orderId = orders[other % Math.max(orders.length, 1)] ?? '';
+  const lines = project.ids('orderLines');
+  const orderLineId = lines[other % Math.max(lines.length, 1)] ?? '';
   const values: Record<RowTable, Record<string, string | number | null>> = {
     parts: { name: text, length: text, radiusBackLeft: text, showRecipeId: recipeId },
     recipes: { name: text },
@@ -378,6 +382,15 @@ function changeOf(project: OpenProject, { kind, table, row, other, text }: Move)
     pins: { taskId: text, start: text },
     doneTasks: { taskId: text, end: text, litres: other % 2 === 0 ? null : row / 7 },
     arrivals: { productId: text, date: text },
+    budgets: { amountMinor: row },
+    orders: { supplierId: text, deliveryMinor: row },
+    orderLines: orderId === '' ? {} : { orderId, count: row, unitPriceMinor: other % 2 === 0 ? null : row },
+    receipts: orderLineId === '' ? {} : { orderLineId, count: row },
+    stockUses: { productId: text, amount: row / 3 },
+    payments: { amountMinor: row, orderId },
+    substitutes: { productId: text, substituteId: text },
+    workHours: { hours: row / 4 },
+    quotes: { title: text, hours: row },
   };
   if (kind === 'insert' && Object.keys(values[table]).length > 0)
     return { op: 'insert', table, before, values: values[table] };

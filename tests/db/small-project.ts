@@ -1,6 +1,7 @@
 import type { NewProject } from '../../db/create-project.ts';
 import type { PartInput, ProjectSettings, RecipeStep } from '../../server/planning/project-input.ts';
 import { CALENDAR_SETTINGS } from '../planning/calendar/no-calendar.ts';
+import { LEDGER_SETTINGS } from '../planning/ledger/no-ledger.ts';
 
 /** A made-up project with at least one row in every list, for tests of storing and editing. */
 
@@ -21,6 +22,7 @@ export const settings: ProjectSettings = {
   cutStages: null,
   finishLoss: 0.05,
   ...CALENDAR_SETTINGS,
+  ...LEDGER_SETTINGS,
 };
 
 export const part: PartInput = {
@@ -121,4 +123,69 @@ export const smallProject: NewProject = {
     },
   ],
   arrivals: [{ id: 'van', productId: 'oil-poly-satin', date: '2027-04-01' }],
+  budgets: [{ id: 'b', category: 'finish', amountMinor: 12000 }],
+  orders: [
+    {
+      id: 'o',
+      supplierId: 'finish-counter',
+      date: '2027-03-20',
+      number: 'A-17',
+      deliveryMinor: 590,
+      surchargeMinor: 0,
+      taxPercent: null,
+      note: '',
+    },
+  ],
+  orderLines: [
+    {
+      id: 'l',
+      orderId: 'o',
+      productId: 'oil-poly-satin',
+      packId: 'quart',
+      name: 'Oil-based polyurethane, satin',
+      category: 'finish',
+      count: 2,
+      packAmount: 0.946,
+      unitPriceMinor: 2199,
+      invoicedPriceMinor: null,
+      taxPercent: null,
+    },
+  ],
+  receipts: [
+    { id: 'd', orderLineId: 'l', kind: 'received', date: '2027-03-24', count: 1, batch: '7', place: '' },
+  ],
+  stockUses: [{ id: 'u', productId: 'oil-poly-satin', date: '2027-04-02', amount: 0.1, note: 'spilled' }],
+  payments: [
+    {
+      id: 'p',
+      kind: 'payment',
+      date: '2027-03-24',
+      supplierId: 'finish-counter',
+      orderId: 'o',
+      category: 'finish',
+      amountMinor: 2000,
+      taxMinor: null,
+      share: 1,
+      receiptNumber: '',
+      note: '',
+      attachmentId: '',
+    },
+  ],
+  substitutes: [{ id: 's', productId: 'oil-poly-satin', substituteId: 'water-poly-satin' }],
+  workHours: [{ id: 'h', date: '2027-04-02', hours: 1.5, note: '' }],
+  quotes: [
+    {
+      id: 'q',
+      title: 'Window seat',
+      customer: '',
+      date: '2027-03-01',
+      validUntil: '2027-03-31',
+      materialsMinor: null,
+      hours: 20,
+      rateMinorPerHour: 4500,
+      markupPercent: 15,
+      taxPercent: null,
+      note: '',
+    },
+  ],
 };

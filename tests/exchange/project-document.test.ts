@@ -13,6 +13,7 @@ import { plan } from '../../server/planning/plan.ts';
 import type { Problem } from '../../server/planning/problem.ts';
 import type { ProjectInput } from '../../server/planning/project-input.ts';
 import { NO_CALENDAR_ROWS } from '../planning/calendar/no-calendar.ts';
+import { NO_LEDGER_ROWS } from '../planning/ledger/no-ledger.ts';
 import { smallDocument } from './small-document.ts';
 
 const catalogue = readCatalogue();
@@ -165,6 +166,7 @@ describe('a document', () => {
       onHand: [],
       measurements: [],
       ...NO_CALENDAR_ROWS,
+      ...NO_LEDGER_ROWS,
       shopHours: DEFAULT_SHOP_HOURS.map((row, index) => ({ id: String(index + 1), ...row })),
       catalogue,
     });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readCatalogue } from '../../db/catalogue/read-catalogue.ts';
 import type { Catalogue, Product } from '../../server/planning/product.ts';
+import { NO_TERMS } from '../planning/ledger/no-ledger.ts';
 import { openApp } from './open-app.ts';
 
 const evidence = { basis: 'user', source: '', readOn: '2026-03-01', note: null } as const;
@@ -190,7 +191,12 @@ describe('suppliers', () => {
   it('are added and changed, and refused with what cannot be', async () => {
     const app = openApp();
     const added = await app.send('post', '/api/suppliers', { name: 'Corner timber yard' });
-    expect(added.body).toEqual({ id: 'corner-timber-yard', name: 'Corner timber yard', leadTimeDays: null });
+    expect(added.body).toEqual({
+      id: 'corner-timber-yard',
+      name: 'Corner timber yard',
+      leadTimeDays: null,
+      ...NO_TERMS,
+    });
     const changed = await app.send('patch', '/api/suppliers/corner-timber-yard', { leadTimeDays: 4 });
     expect(changed.body.leadTimeDays).toBe(4);
     const { suppliers } = (await app.send('get', '/api/catalogue')).body as Catalogue;

@@ -64,6 +64,45 @@ const examples = (
     'litres',
   ],
   arrivals: [{ productId: 'oil-poly-satin', date: '2027-01-02' }, { date: '' }, { date: null }, 'date'],
+  budgets: [
+    { category: 'finish', amountMinor: 12000 },
+    { amountMinor: 0 },
+    { amountMinor: -1 },
+    'amountMinor',
+  ],
+  orders: [
+    { supplierId: 'finish-counter', date: '2027-01-02' },
+    { deliveryMinor: 590, taxPercent: 20 },
+    { date: '2027-02-29' },
+    'date',
+  ],
+  orderLines: [
+    { orderId: state.rows.orders[0]?.id, name: 'Satin', count: 2 },
+    { unitPriceMinor: 1899, invoicedPriceMinor: null },
+    { unitPriceMinor: 1_000_000_000_001 },
+    'unitPriceMinor',
+  ],
+  receipts: [
+    { orderLineId: state.rows.orderLines[0]?.id, date: '2027-01-05', count: 1 },
+    { kind: 'returned', batch: '7' },
+    { count: -1 },
+    'count',
+  ],
+  stockUses: [{ productId: 'oil-poly-satin', amount: 0.2 }, { note: 'spilled' }, { amount: -0.1 }, 'amount'],
+  payments: [
+    { amountMinor: 2000, date: '2027-01-05' },
+    { share: 0.5, kind: 'refund' },
+    { amountMinor: 12.34 },
+    'amountMinor',
+  ],
+  substitutes: [
+    { productId: 'a', substituteId: 'b' },
+    { substituteId: 'c' },
+    { substituteId: 7 },
+    'substituteId',
+  ],
+  workHours: [{ hours: 1.5, date: '2027-01-05' }, { note: 'sanding' }, { hours: -2 }, 'hours'],
+  quotes: [{ title: 'Seat', markupPercent: 15 }, { hours: 12.5 }, { markupPercent: 1001 }, 'markupPercent'],
 });
 
 describe.each(ROW_TABLES)('the rows of %s', (table) => {

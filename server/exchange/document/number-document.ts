@@ -27,6 +27,15 @@ export interface NumberedDocument {
   readonly pins: NumberedRows<FullDocument['pins']>;
   readonly doneTasks: NumberedRows<FullDocument['doneTasks']>;
   readonly arrivals: NumberedRows<FullDocument['arrivals']>;
+  readonly budgets: NumberedRows<FullDocument['budgets']>;
+  readonly orders: NumberedRows<FullDocument['orders']>;
+  readonly orderLines: NumberedRows<FullDocument['orderLines']>;
+  readonly receipts: NumberedRows<FullDocument['receipts']>;
+  readonly stockUses: NumberedRows<FullDocument['stockUses']>;
+  readonly payments: NumberedRows<FullDocument['payments']>;
+  readonly substitutes: NumberedRows<FullDocument['substitutes']>;
+  readonly workHours: NumberedRows<FullDocument['workHours']>;
+  readonly quotes: NumberedRows<FullDocument['quotes']>;
 }
 
 /** Gives every row of a document its id, and reports the ids that two rows of a table have. See `numberRows`. */
@@ -56,6 +65,15 @@ export function numberDocument(given: FullDocument): {
   const pins = numberRows('pins', given.pins);
   const doneTasks = numberRows('doneTasks', given.doneTasks);
   const arrivals = numberRows('arrivals', given.arrivals);
+  const budgets = numberRows('budgets', given.budgets);
+  const orders = numberRows('orders', given.orders);
+  const orderLines = numberRows('orderLines', given.orderLines);
+  const receipts = numberRows('receipts', given.receipts);
+  const stockUses = numberRows('stockUses', given.stockUses);
+  const payments = numberRows('payments', given.payments);
+  const substitutes = numberRows('substitutes', given.substitutes);
+  const workHours = numberRows('workHours', given.workHours);
+  const quotes = numberRows('quotes', given.quotes);
 
   const stepsOf = dealer(steps.rows);
   const componentsOf = dealer(components.rows);
@@ -78,6 +96,15 @@ export function numberDocument(given: FullDocument): {
       pins: pins.rows,
       doneTasks: doneTasks.rows,
       arrivals: arrivals.rows,
+      budgets: budgets.rows,
+      orders: orders.rows,
+      orderLines: orderLines.rows,
+      receipts: receipts.rows,
+      stockUses: stockUses.rows,
+      payments: payments.rows,
+      substitutes: substitutes.rows,
+      workHours: workHours.rows,
+      quotes: quotes.rows,
     },
     problems: [
       sizes,
@@ -96,6 +123,15 @@ export function numberDocument(given: FullDocument): {
       pins,
       doneTasks,
       arrivals,
+      budgets,
+      orders,
+      orderLines,
+      receipts,
+      stockUses,
+      payments,
+      substitutes,
+      workHours,
+      quotes,
     ].flatMap(({ problems }) => problems),
   };
 }

@@ -14,7 +14,7 @@ export function ownRows(
   const products = notIn(shipped.products, input.catalogue.products).filter(({ id }) => used.has(id));
   const named = new Set([
     ...products.flatMap(({ packs }) => packs.map(({ supplierId }) => supplierId)),
-    ...input.extras.map(({ supplierId }) => supplierId),
+    ...[...input.extras, ...input.orders, ...input.payments].map(({ supplierId }) => supplierId),
   ]);
   const suppliers = notIn(shipped.suppliers, input.catalogue.suppliers).filter(({ id }) => named.has(id));
   return { products, suppliers };
@@ -31,10 +31,18 @@ function usedProductIds(input: ProjectInput): Set<string> {
     ]),
     ...input.recipes.flatMap(({ steps }) => steps.flatMap((step) => [step.productId, step.thinnerId])),
     ...input.blends.flatMap(({ components }) => components.map(({ productId }) => productId)),
-    ...[...input.rules, ...input.extras, ...input.onHand, ...input.measurements, ...input.arrivals].map(
-      ({ productId }) => productId,
-    ),
+    ...[
+      ...input.rules,
+      ...input.extras,
+      ...input.onHand,
+      ...input.measurements,
+      ...input.arrivals,
+      ...input.orderLines,
+      ...input.stockUses,
+      ...input.substitutes,
+    ].map(({ productId }) => productId),
   ]);
+  for (const { substituteId } of input.substitutes) used.add(substituteId);
   for (const { id, choices } of input.catalogue.products)
     if (used.has(id) && choices.hardenerId !== undefined) used.add(choices.hardenerId);
   return used;

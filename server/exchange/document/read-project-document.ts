@@ -7,6 +7,7 @@ import { mergeCatalogue } from './merge-catalogue.ts';
 import { type NumberedDocument, numberDocument } from './number-document.ts';
 import { defaultMethod } from './row-defaults.ts';
 import { schemaProblems } from './schema-problems.ts';
+import { strayRows } from './stray-rows.ts';
 
 export type ProjectDocumentReading =
   | { readonly ok: true; readonly input: ProjectInput }
@@ -27,7 +28,7 @@ export function readProjectDocument(json: unknown, catalogue: Catalogue): Projec
   const { settings, products, suppliers } = read.data;
   const { rows, problems: idProblems } = numberDocument(read.data);
   const merged = mergeCatalogue(catalogue, { products, suppliers });
-  const problems = [...idProblems, ...merged.problems];
+  const problems = [...idProblems, ...strayRows(rows), ...merged.problems];
   if (problems.length > 0) return { ok: false, problems };
 
   return {
@@ -45,6 +46,9 @@ export function readProjectDocument(json: unknown, catalogue: Catalogue): Projec
           method: step.method ?? defaultMethod(step.kind),
         })),
       })),
+      orderLines: rows.orderLines.map((row) => ({ ...row, orderId: String(row.orderId) })),
+      receipts: rows.receipts.map((row) => ({ ...row, orderLineId: String(row.orderLineId) })),
+      payments: rows.payments.map((row) => ({ ...row, orderId: String(row.orderId) })),
       catalogue: merged.catalogue,
     },
   };

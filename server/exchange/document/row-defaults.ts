@@ -7,11 +7,18 @@ import type {
   ExtraLine,
   NamedSize,
   OnHand,
+  Order,
+  OrderLine,
   PartInput,
+  Payment,
+  Quote,
+  Receipt,
   Recipe,
   RecipeStep,
   StepKind,
+  StockUse,
   UsageRule,
+  WorkHours,
 } from '../../planning/project-input.ts';
 
 /**
@@ -76,10 +83,74 @@ export const EXTRA_DEFAULTS: Without<ExtraLine, 'quantity'> = {
   supplierId: '',
 };
 
-export const ON_HAND_DEFAULTS: Without<OnHand, 'productId' | 'amount'> = {
+export const ON_HAND_DEFAULTS: Required<Without<OnHand, 'productId' | 'amount'>> = {
   count: 1,
   lengthMm: null,
   widthMm: null,
+  place: '',
+  batch: '',
+  openedOn: '',
+  bestBefore: '',
+};
+
+export const ORDER_DEFAULTS: Without<Order, never> = {
+  supplierId: '',
+  date: '',
+  number: '',
+  deliveryMinor: 0,
+  surchargeMinor: 0,
+  taxPercent: null,
+  note: '',
+};
+
+export const ORDER_LINE_DEFAULTS: Without<OrderLine, 'orderId'> = {
+  productId: '',
+  packId: '',
+  name: '',
+  category: 'other',
+  count: 1,
+  packAmount: 1,
+  unitPriceMinor: null,
+  invoicedPriceMinor: null,
+  taxPercent: null,
+};
+
+export const RECEIPT_DEFAULTS: Without<Receipt, 'orderLineId'> = {
+  kind: 'received',
+  date: '',
+  count: 1,
+  batch: '',
+  place: '',
+};
+
+export const STOCK_USE_DEFAULTS: Without<StockUse, 'productId' | 'amount'> = { date: '', note: '' };
+
+export const PAYMENT_DEFAULTS: Without<Payment, 'amountMinor'> = {
+  kind: 'payment',
+  date: '',
+  supplierId: '',
+  orderId: '',
+  category: 'other',
+  taxMinor: null,
+  share: 1,
+  receiptNumber: '',
+  note: '',
+  attachmentId: '',
+};
+
+export const WORK_HOURS_DEFAULTS: Without<WorkHours, 'hours'> = { date: '', note: '' };
+
+export const QUOTE_DEFAULTS: Without<Quote, never> = {
+  title: '',
+  customer: '',
+  date: '',
+  validUntil: '',
+  materialsMinor: null,
+  hours: 0,
+  rateMinorPerHour: null,
+  markupPercent: 0,
+  taxPercent: null,
+  note: '',
 };
 
 export const DAY_OFF_DEFAULTS: Without<DayOff, 'date'> = { note: '' };

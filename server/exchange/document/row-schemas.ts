@@ -3,6 +3,8 @@ import type {
   ApplicationMethod,
   CostCategory,
   PartInput,
+  Payment,
+  Receipt,
   Recipe,
   StepKind,
   UsageRule,
@@ -13,11 +15,18 @@ import {
   DONE_DEFAULTS,
   EXTRA_DEFAULTS,
   ON_HAND_DEFAULTS,
+  ORDER_DEFAULTS,
+  ORDER_LINE_DEFAULTS,
   PART_DEFAULTS,
+  PAYMENT_DEFAULTS,
+  QUOTE_DEFAULTS,
+  RECEIPT_DEFAULTS,
   RECIPE_DEFAULTS,
   RULE_DEFAULTS,
   SIZE_DEFAULTS,
   STEP_DEFAULTS,
+  STOCK_USE_DEFAULTS,
+  WORK_HOURS_DEFAULTS,
 } from './row-defaults.ts';
 import { amount, cell, choice, measure, money, reference, rowId, sizeMm } from './value-schemas.ts';
 
@@ -29,6 +38,22 @@ const edge = cell
   .default(PART_DEFAULTS.edgeFront)
   .meta({ description: '"hidden" (in a joint), "bare" (seen, not banded) or the id of a banding product.' });
 const radius = measure.default(PART_DEFAULTS.radiusFrontLeft);
+
+const costCategory = choice<CostCategory>(
+  'sheets',
+  'boards',
+  'banding',
+  'finish',
+  'thinner',
+  'abrasives',
+  'glue',
+  'filler',
+  'hardware',
+  'consumables',
+  'other',
+);
+const percent = z.number().min(0).max(100);
+const packCount = z.int().min(0).max(1_000_000);
 
 export const sizeRow = z.strictObject({
   id,
@@ -107,19 +132,7 @@ export const extraRow = z.strictObject({
   id,
   productId: cell.default(EXTRA_DEFAULTS.productId),
   name: cell.default(EXTRA_DEFAULTS.name),
-  category: choice<CostCategory>(
-    'sheets',
-    'boards',
-    'banding',
-    'finish',
-    'thinner',
-    'abrasives',
-    'glue',
-    'filler',
-    'hardware',
-    'consumables',
-    'other',
-  ).default(EXTRA_DEFAULTS.category),
+  category: costCategory.default(EXTRA_DEFAULTS.category),
   quantity: amount,
   unitPriceMinor: money.nullable().default(EXTRA_DEFAULTS.unitPriceMinor),
   supplierId: cell.default(EXTRA_DEFAULTS.supplierId),
@@ -132,6 +145,10 @@ export const onHandRow = z.strictObject({
   count: z.int().min(0).max(1_000_000).default(ON_HAND_DEFAULTS.count),
   lengthMm: sizeMm.nullable().default(ON_HAND_DEFAULTS.lengthMm),
   widthMm: sizeMm.nullable().default(ON_HAND_DEFAULTS.widthMm),
+  place: cell.default(ON_HAND_DEFAULTS.place),
+  batch: cell.default(ON_HAND_DEFAULTS.batch),
+  openedOn: cell.default(ON_HAND_DEFAULTS.openedOn),
+  bestBefore: cell.default(ON_HAND_DEFAULTS.bestBefore),
 });
 
 export const measurementRow = z.strictObject({
@@ -168,3 +185,86 @@ export const doneTaskRow = z.strictObject({
 });
 
 export const arrivalRow = z.strictObject({ id, productId: cell, date: cell });
+
+export const budgetRow = z.strictObject({ id, category: costCategory, amountMinor: money });
+
+export const orderRow = z.strictObject({
+  id,
+  supplierId: cell.default(ORDER_DEFAULTS.supplierId),
+  date: cell.default(ORDER_DEFAULTS.date).meta({ description: 'YYYY-MM-DD.' }),
+  number: cell.default(ORDER_DEFAULTS.number),
+  deliveryMinor: money.default(ORDER_DEFAULTS.deliveryMinor),
+  surchargeMinor: money.default(ORDER_DEFAULTS.surchargeMinor),
+  taxPercent: percent.nullable().default(ORDER_DEFAULTS.taxPercent),
+  note,
+});
+
+export const orderLineRow = z.strictObject({
+  id,
+  orderId: reference.meta({ description: 'Id of a row of orders.' }),
+  productId: cell.default(ORDER_LINE_DEFAULTS.productId),
+  packId: cell.default(ORDER_LINE_DEFAULTS.packId),
+  name: cell.default(ORDER_LINE_DEFAULTS.name),
+  category: costCategory.default(ORDER_LINE_DEFAULTS.category),
+  count: packCount.default(ORDER_LINE_DEFAULTS.count),
+  packAmount: z.number().positive().max(1_000_000).default(ORDER_LINE_DEFAULTS.packAmount),
+  unitPriceMinor: money.nullable().default(ORDER_LINE_DEFAULTS.unitPriceMinor),
+  invoicedPriceMinor: money.nullable().default(ORDER_LINE_DEFAULTS.invoicedPriceMinor),
+  taxPercent: percent.nullable().default(ORDER_LINE_DEFAULTS.taxPercent),
+});
+
+export const receiptRow = z.strictObject({
+  id,
+  orderLineId: reference.meta({ description: 'Id of a row of orderLines.' }),
+  kind: choice<Receipt['kind']>('received', 'returned').default(RECEIPT_DEFAULTS.kind),
+  date: cell.default(RECEIPT_DEFAULTS.date),
+  count: packCount.default(RECEIPT_DEFAULTS.count),
+  batch: cell.default(RECEIPT_DEFAULTS.batch),
+  place: cell.default(RECEIPT_DEFAULTS.place),
+});
+
+export const stockUseRow = z.strictObject({
+  id,
+  productId: cell,
+  date: cell.default(STOCK_USE_DEFAULTS.date),
+  amount,
+  note,
+});
+
+export const paymentRow = z.strictObject({
+  id,
+  kind: choice<Payment['kind']>('payment', 'refund').default(PAYMENT_DEFAULTS.kind),
+  date: cell.default(PAYMENT_DEFAULTS.date),
+  supplierId: cell.default(PAYMENT_DEFAULTS.supplierId),
+  orderId: reference.default(PAYMENT_DEFAULTS.orderId),
+  category: costCategory.default(PAYMENT_DEFAULTS.category),
+  amountMinor: money,
+  taxMinor: money.nullable().default(PAYMENT_DEFAULTS.taxMinor),
+  share: z.number().min(0).max(1).default(PAYMENT_DEFAULTS.share),
+  receiptNumber: cell.default(PAYMENT_DEFAULTS.receiptNumber),
+  note,
+  attachmentId: cell.default(PAYMENT_DEFAULTS.attachmentId),
+});
+
+export const substituteRow = z.strictObject({ id, productId: cell, substituteId: cell });
+
+export const workHoursRow = z.strictObject({
+  id,
+  date: cell.default(WORK_HOURS_DEFAULTS.date),
+  hours: z.number().min(0).max(100_000),
+  note,
+});
+
+export const quoteRow = z.strictObject({
+  id,
+  title: cell.default(QUOTE_DEFAULTS.title),
+  customer: cell.default(QUOTE_DEFAULTS.customer),
+  date: cell.default(QUOTE_DEFAULTS.date),
+  validUntil: cell.default(QUOTE_DEFAULTS.validUntil),
+  materialsMinor: money.nullable().default(QUOTE_DEFAULTS.materialsMinor),
+  hours: z.number().min(0).max(100_000).default(QUOTE_DEFAULTS.hours),
+  rateMinorPerHour: money.nullable().default(QUOTE_DEFAULTS.rateMinorPerHour),
+  markupPercent: z.number().min(0).max(1000).default(QUOTE_DEFAULTS.markupPercent),
+  taxPercent: percent.nullable().default(QUOTE_DEFAULTS.taxPercent),
+  note,
+});

@@ -11,11 +11,18 @@ import {
   defaultMethod,
   EXTRA_DEFAULTS,
   ON_HAND_DEFAULTS,
+  ORDER_DEFAULTS,
+  ORDER_LINE_DEFAULTS,
   PART_DEFAULTS,
+  PAYMENT_DEFAULTS,
+  QUOTE_DEFAULTS,
+  RECEIPT_DEFAULTS,
   RECIPE_DEFAULTS,
   RULE_DEFAULTS,
   SIZE_DEFAULTS,
   STEP_DEFAULTS,
+  STOCK_USE_DEFAULTS,
+  WORK_HOURS_DEFAULTS,
 } from './row-defaults.ts';
 
 /** Lists that, left out, would not be read as empty. */
@@ -48,6 +55,15 @@ export function writeProjectDocument(
     pins: input.pins,
     doneTasks: input.doneTasks.map((row) => without(DONE_DEFAULTS, row)),
     arrivals: input.arrivals,
+    budgets: input.budgets,
+    orders: input.orders.map((row) => without(ORDER_DEFAULTS, row)),
+    orderLines: input.orderLines.map((row) => without(ORDER_LINE_DEFAULTS, row)),
+    receipts: input.receipts.map((row) => without(RECEIPT_DEFAULTS, row)),
+    stockUses: input.stockUses.map((row) => without(STOCK_USE_DEFAULTS, row)),
+    payments: input.payments.map((row) => without(PAYMENT_DEFAULTS, row)),
+    substitutes: input.substitutes,
+    workHours: input.workHours.map((row) => without(WORK_HOURS_DEFAULTS, row)),
+    quotes: input.quotes.map((row) => without(QUOTE_DEFAULTS, row)),
     ...ownRows(input, shipped),
   };
   const document = {

@@ -5,11 +5,12 @@ import {
   productSchema,
   productShape,
   supplierSchema,
+  supplierShape,
   UNITS_OF_KIND,
 } from '../../../db/catalogue/product-schema.ts';
 import { solventSchema } from '../../../db/catalogue/read-solvents.ts';
 import { Refusal } from '../../../db/refusal.ts';
-import { saveProduct, saveSupplier } from '../../../db/save-product.ts';
+import { deleteSupplier, saveProduct, saveSupplier } from '../../../db/save-product.ts';
 import type { Catalogue, Product, Supplier } from '../../planning/product.ts';
 import type { AppContext } from '../app-context.ts';
 import { HttpRefusal } from '../http-refusal.ts';
@@ -38,6 +39,7 @@ const {
 const product = productSchema.meta({ id: 'Product' });
 const solvent = solventSchema.meta({ id: 'Solvent' });
 const supplier = supplierSchema.meta({ id: 'Supplier' });
+const { id: _supplierId, ...supplierTerms } = supplierShape;
 const slugParams = z.strictObject({ id: z.string().max(100) });
 
 /** Choices and figures of a change are put over the ones there are, name by name; null takes one away. */
@@ -178,11 +180,7 @@ export const catalogueRoutes: readonly Route[] = [
     path: '/api/suppliers',
     summary: 'Add a supplier.',
     group: 'catalogue',
-    body: z.strictObject({
-      name,
-      leadTimeDays: z.exactOptional(z.number().min(0).max(3650).nullable()),
-      id: z.exactOptional(id),
-    }),
+    body: z.strictObject({ ...partial(supplierShape), name }),
     status: 201,
     answer: supplier,
     refusals: ['name-taken'],
@@ -198,12 +196,44 @@ export const catalogueRoutes: readonly Route[] = [
     summary: 'Change a supplier.',
     group: 'catalogue',
     params: slugParams,
-    body: z.strictObject(partial({ name, leadTimeDays: z.number().min(0).max(3650).nullable() })),
+    body: z.strictObject(partial(supplierTerms)),
     answer: supplier,
     handle({ params, body }, context, response) {
       const before = context.plans.catalogue().suppliers.find((one) => one.id === params.id);
       if (before === undefined) throw unknownId('supplier', params.id);
       return keep(context, response, { ...before, ...body });
+    },
+  }),
+  ...(['retire', 'restore'] as const).map((verb) =>
+    route({
+      method: 'post',
+      path: `/api/suppliers/{id}/${verb}`,
+      summary:
+        verb === 'retire'
+          ? 'Offer a supplier no longer; orders that name it keep it.'
+          : 'Offer a retired supplier again.',
+      group: 'catalogue',
+      params: slugParams,
+      answer: supplier,
+      handle({ params }, context, response) {
+        const before = context.plans.catalogue().suppliers.find((one) => one.id === params.id);
+        if (before === undefined) throw unknownId('supplier', params.id);
+        return keep(context, response, { ...before, retired: verb === 'retire' });
+      },
+    }),
+  ),
+  route({
+    method: 'delete',
+    path: '/api/suppliers/{id}',
+    summary: 'Delete a supplier that no product and no project names.',
+    group: 'catalogue',
+    params: slugParams,
+    status: 204,
+    answer: null,
+    refusals: ['in-use'],
+    handle({ params }, context, response) {
+      deleteSupplier(context.db, params.id);
+      response.on('close', context.events.tellCatalogue);
     },
   }),
 ];

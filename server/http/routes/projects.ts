@@ -189,5 +189,14 @@ function emptyProject(settings: ProjectSettings): NewProject {
     pins: [],
     doneTasks: [],
     arrivals: [],
+    budgets: [],
+    orders: [],
+    orderLines: [],
+    receipts: [],
+    stockUses: [],
+    payments: [],
+    substitutes: [],
+    workHours: [],
+    quotes: [],
   };
 }

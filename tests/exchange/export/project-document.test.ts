@@ -12,6 +12,7 @@ import type {
   UsageRule,
 } from '../../../server/planning/project-input.ts';
 import { COST_CATEGORIES, EDGE_NAMES } from '../../../server/planning/project-input.ts';
+import { NO_TERMS } from '../../planning/ledger/no-ledger.ts';
 import { shipped } from './planned-document.ts';
 
 /** Random projects of every kind of row, with ids as the database and as people write them. */
@@ -34,6 +35,7 @@ const edge = fc.oneof(
 );
 const supplierId = choice('', 'own-shop', ...shipped.suppliers.map(({ id }) => id));
 
+const minor = fc.integer({ min: 0, max: 1e9 });
 const settings: fc.Arbitrary<ProjectSettings> = fc.record({
   name: named,
   units: choice<ProjectSettings['units']>('metric', 'us'),
@@ -78,6 +80,9 @@ const settings: fc.Arbitrary<ProjectSettings> = fc.record({
   outdoorC: fc.option(fc.integer({ min: -60, max: 60 })),
   heatPricePerKwhMinor: fc.option(fc.double({ min: 0, max: 1e6, noNaN: true })),
   healthBasis: fc.constantFrom('peak', 'averages'),
+  contingencyPercent: fc.integer({ min: 0, max: 100 }),
+  rateMinorPerHour: orNull(minor),
+  readyMadeMinor: orNull(minor),
 });
 
 /** Rows with ids of their own: numbers as the database gives them, or words. */
@@ -163,7 +168,7 @@ const ownPly: Product = {
   origin: 'user',
   note: null,
 };
-const ownShop: Supplier = { id: 'own-shop', name: 'Own shop', leadTimeDays: null };
+const ownShop: Supplier = { id: 'own-shop', name: 'Own shop', leadTimeDays: null, ...NO_TERMS };
 
 const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
   settings,
@@ -199,6 +204,10 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
       count: fc.integer({ min: 0, max: 1000 }),
       lengthMm: orNull(sizeMm),
       widthMm: orNull(sizeMm),
+      place: text,
+      batch: text,
+      openedOn: text,
+      bestBefore: text,
     }),
   ),
   measurements: rows(fc.record({ productId, thicknessMm: fc.double({ min: 0.1, max: 1000, noNaN: true }) })),
@@ -215,6 +224,42 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
   pins: rows(fc.record({ taskId: text, start: text })),
   doneTasks: rows(fc.record({ taskId: text, start: text, end: text, litres: orNull(amount) })),
   arrivals: rows(fc.record({ productId, date: text })),
+  budgets: rows(fc.record({ category: choice<CostCategory>(...COST_CATEGORIES), amountMinor: minor })),
+  stockUses: rows(fc.record({ productId, date: text, amount, note: text })),
+  payments: rows(
+    fc.record({
+      kind: choice<'payment' | 'refund'>('payment', 'refund'),
+      date: text,
+      supplierId,
+      orderId: choice('', 'r0', 'no such'),
+      category: choice<CostCategory>(...COST_CATEGORIES),
+      amountMinor: minor,
+      taxMinor: orNull(minor),
+      share: choice(0, 0.5, 1),
+      receiptNumber: text,
+      note: text,
+      attachmentId: text,
+    }),
+  ),
+  substitutes: rows(fc.record({ productId, substituteId: productId })),
+  workHours: rows(fc.record({ date: text, hours: amount.map((one) => Math.min(one, 100_000)), note: text })),
+  quotes: rows(
+    fc.record({
+      title: text,
+      customer: text,
+      date: text,
+      validUntil: text,
+      materialsMinor: orNull(minor),
+      hours: choice(0, 12.5),
+      rateMinorPerHour: orNull(minor),
+      markupPercent: choice(0, 15, 1000),
+      taxPercent: orNull(choice(0, 20)),
+      note: text,
+    }),
+  ),
+  orders: fc.constant([]),
+  orderLines: fc.constant([]),
+  receipts: fc.constant([]),
 });
 
 const catalogue = {

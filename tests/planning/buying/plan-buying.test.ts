@@ -6,6 +6,7 @@ import type { BandingPlan, BuyLine, MaterialPlan } from '../../../server/plannin
 import { COST_CATEGORIES, type ExtraLine, type OnHand } from '../../../server/planning/project-input.ts';
 import { BOOKCASE_PRODUCTS, bookcase, planned } from '../finish/bookcase.ts';
 import { aPack, aProduct, aProject } from '../finish/sample-project.ts';
+import { NO_TERMS } from '../ledger/no-ledger.ts';
 
 const known = (value: number | null, unit: FigureUnit): Figure =>
   figure(value, unit, { rule: 'given', inputs: [] });
@@ -102,8 +103,8 @@ describe('a line of the buy list', () => {
 
   it('names the one supplier of its packs, or says that there are several', () => {
     const suppliers = [
-      { id: 'north', name: 'the northern yard', leadTimeDays: 3 },
-      { id: 'south', name: 'the southern yard', leadTimeDays: null },
+      { id: 'north', name: 'the northern yard', leadTimeDays: 3, ...NO_TERMS },
+      { id: 'south', name: 'the southern yard', leadTimeDays: null, ...NO_TERMS },
     ];
     const from = (gallon: string, quart: string) =>
       buying([['sealer', 4.4]], {
@@ -365,7 +366,7 @@ describe('a free line', () => {
   });
 
   it('names its supplier', () => {
-    const suppliers = [{ id: 'north', name: 'the northern yard', leadTimeDays: 3 }];
+    const suppliers = [{ id: 'north', name: 'the northern yard', leadTimeDays: 3, ...NO_TERMS }];
     const { line } = buying([], { suppliers, extras: [anExtra('7', { supplierId: 'north' })] });
     expect(line('extra-7')).toMatchObject({ supplierId: 'north', supplierName: 'the northern yard' });
   });

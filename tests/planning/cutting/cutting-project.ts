@@ -8,6 +8,7 @@ import type {
   ProjectSettings,
 } from '../../../server/planning/project-input.ts';
 import { CALENDAR_SETTINGS, NO_CALENDAR_ROWS } from '../calendar/no-calendar.ts';
+import { LEDGER_SETTINGS, NO_LEDGER_ROWS } from '../ledger/no-ledger.ts';
 import type { Demand } from './check-layout.ts';
 
 export interface PackOf {
@@ -108,6 +109,7 @@ export function cuttingProject(
       cutStages: null,
       finishLoss: 0,
       ...CALENDAR_SETTINGS,
+      ...LEDGER_SETTINGS,
       ...more.settings,
     },
     sizes: [],
@@ -121,6 +123,7 @@ export function cuttingProject(
     onHand: more.onHand ?? [],
     measurements: [],
     ...NO_CALENDAR_ROWS,
+    ...NO_LEDGER_ROWS,
     catalogue: { products, suppliers: [] },
   };
   return { input, parts: demands.map(partPlan), demands };

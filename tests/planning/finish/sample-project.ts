@@ -16,6 +16,7 @@ import type {
   RecipeStep,
 } from '../../../server/planning/project-input.ts';
 import { CALENDAR_SETTINGS, NO_CALENDAR_ROWS } from '../calendar/no-calendar.ts';
+import { LEDGER_SETTINGS, NO_LEDGER_ROWS } from '../ledger/no-ledger.ts';
 
 /** Small builders for tests of finish, packs and buying: everything not named is empty or neutral. */
 
@@ -97,6 +98,7 @@ export const SETTINGS: ProjectSettings = {
   cutStages: null,
   finishLoss: 0,
   ...CALENDAR_SETTINGS,
+  ...LEDGER_SETTINGS,
 };
 
 export function aStep(id: string, kind: RecipeStep['kind'], more: Partial<RecipeStep> = {}): RecipeStep {
@@ -205,6 +207,7 @@ export function aProject(
     onHand: [],
     measurements: [],
     ...NO_CALENDAR_ROWS,
+    ...NO_LEDGER_ROWS,
     ...tables,
     settings: { ...SETTINGS, ...settings },
     catalogue: { products, suppliers },

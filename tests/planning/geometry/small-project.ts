@@ -1,6 +1,7 @@
 import type { Pack, Product, ProductChoices, ProductFigure } from '../../../server/planning/product.ts';
 import type { PartInput, ProjectInput, ProjectSettings } from '../../../server/planning/project-input.ts';
 import { CALENDAR_SETTINGS, NO_CALENDAR_ROWS } from '../calendar/no-calendar.ts';
+import { LEDGER_SETTINGS, NO_LEDGER_ROWS } from '../ledger/no-ledger.ts';
 
 /** Projects of a few rows, built from what a test wants to say and plain defaults for the rest. */
 
@@ -134,6 +135,7 @@ export function smallProject({
       cutStages: null,
       finishLoss: 0,
       ...CALENDAR_SETTINGS,
+      ...LEDGER_SETTINGS,
       ...settings,
     },
     sizes: [],
@@ -145,6 +147,7 @@ export function smallProject({
     onHand: [],
     measurements: [],
     ...NO_CALENDAR_ROWS,
+    ...NO_LEDGER_ROWS,
     ...rest,
     catalogue: { products, suppliers: [] },
   };
