@@ -123,6 +123,7 @@ const errorCode = oneOf<ErrorCode>({
   'in-use': true,
   'name-taken': true,
   'too-large': true,
+  'type-not-allowed': true,
   'not-allowed': true,
   internal: true,
 });

@@ -6,6 +6,7 @@ import type { Change, ChangeRequest, RowValues, Scalar } from '../../db/change.t
 import type {
   ArrivalRow,
   BlendRow,
+  BudgetRow,
   ClimateRow,
   ComponentRow,
   DayOffRow,
@@ -14,23 +15,33 @@ import type {
   ExtraRow,
   MeasurementRow,
   OnHandRow,
+  OrderLineRow,
+  OrderRow,
   PartRow,
+  PaymentRow,
   PinRow,
   ProjectRows,
   ProjectSummary,
+  QuoteRow,
+  ReceiptRow,
   RecipeRow,
   RowTable,
   RuleRow,
   ShopHoursRow,
   SizeRow,
   StepRow,
+  StockUseRow,
+  SubstituteRow,
+  WorkHoursRow,
 } from '../../db/project-rows.ts';
 import type { ImportAnswers, ImportPreview } from '../exchange/import/preview-import.ts';
 import type { PreviewCell, PreviewRow } from '../exchange/part-list/preview-part-list.ts';
+import type { BuyingPlan } from '../planning/buying/buying-plan.ts';
 import type { CalendarPlan } from '../planning/calendar/calendar-plan.ts';
 import type { ClockShift } from '../planning/calendar/clock-shift.ts';
 import type { SawCut } from '../planning/cutting/cut-order.ts';
 import type { Values } from '../planning/figure.ts';
+import type { LedgerPlan, QuotePlan } from '../planning/ledger/ledger-plan.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Problem, ProblemCode } from '../planning/problem.ts';
 import type { ProjectSettings } from '../planning/project-input.ts';
@@ -42,6 +53,7 @@ export { ROW_TABLES } from '../../db/project-rows.ts';
 export type {
   ArrivalRow,
   BlendRow,
+  BudgetRow,
   Change,
   ChangeRequest,
   ClimateRow,
@@ -52,10 +64,15 @@ export type {
   ExtraRow,
   MeasurementRow,
   OnHandRow,
+  OrderLineRow,
+  OrderRow,
   PartRow,
+  PaymentRow,
   PinRow,
   ProjectRows,
   ProjectSummary,
+  QuoteRow,
+  ReceiptRow,
   RecipeRow,
   RowTable,
   RowValues,
@@ -64,6 +81,9 @@ export type {
   ShopHoursRow,
   SizeRow,
   StepRow,
+  StockUseRow,
+  SubstituteRow,
+  WorkHoursRow,
 };
 
 export type PlanView = Values<Omit<Plan, 'problems'>> & { readonly problems: readonly Problem[] };
@@ -286,6 +306,64 @@ export interface CalendarAir {
 }
 export type { CalendarPlan, ClockShift };
 
+/**
+ * Buying, stock, ledger and quotes.
+ *
+ * What is typed are rows like all others, changed through `changes` (one undo step per request), with `tempId`s where a
+ * row refers to one of the same request: `budgets`, `orders` with `orderLines` (parent: an order) with `receipts`
+ * (parent: an order line; part deliveries are several rows, goods sent back are kind `returned`), `stockUses`,
+ * `payments` (refunds are kind `refund`), `substitutes`, `workHours`, `quotes`; `onHand` has place, batch, openedOn and
+ * bestBefore. Settings: contingencyPercent, rateMinorPerHour, readyMadeMinor. Deliveries are stock by themselves: do
+ * not add an `onHand` row for them. A coat takes from stock by its row of `doneTasks` (its litres, or the planned ones
+ * where none were measured).
+ *
+ * Suppliers are of the catalogue: PATCH /api/suppliers/:id also takes currency, deliveryMinor, freeDeliveryFromMinor,
+ * minimumOrderMinor, surchargeMinor and workingDays (0 is Monday); POST /api/suppliers/:id/retire and /restore; DELETE
+ * is refused with `in-use` while a product or a project names the supplier.
+ *
+ * What follows from it, on today's date in the project's time zone, is read from
+ * - GET /api/projects/:id/buying -> BuyingAnswer
+ * - GET /api/projects/:id/ledger -> LedgerAnswer
+ * - GET /api/projects/:id/quotes/:quoteId -> QuoteAnswer
+ * - GET /api/projects/:id/supplier-message?supplier=:id&prices=no|yes -> SupplierMessage (empty id: no supplier named)
+ * - GET /api/projects/:id/export/order-list.csv and .xlsx, export/ledger.csv and .xlsx
+ * Figures in these answers carry their workings, so that they open without asking again.
+ *
+ * Attachments: PUT /api/projects/:id/attachments?name=receipt.jpg with the bytes as the body (JPEG, PNG, WebP or PDF, told
+ * by what they hold; 8 MB) -> Attachment, whose id goes into `payments.attachmentId`; GET
+ * /api/projects/:id/attachments lists them, GET .../attachments/:id answers one.
+ */
+export interface BuyingAnswer extends BuyingPlan {
+  readonly revision: number;
+}
+export interface LedgerAnswer extends LedgerPlan {
+  readonly revision: number;
+  readonly today: string;
+  /** ISO 4217 code, and how many decimals it has. */
+  readonly currency: string;
+  readonly currencyDigits: number;
+}
+export interface QuoteAnswer extends QuotePlan {
+  readonly revision: number;
+  readonly currency: string;
+}
+/** A text ready to paste, and its parts. */
+export interface SupplierMessage {
+  readonly supplierId: string;
+  readonly subject: string;
+  readonly text: string;
+}
+export interface Attachment {
+  /** SHA-256 of the bytes, hexadecimal. */
+  readonly id: string;
+  readonly name: string;
+  readonly type: 'image/jpeg' | 'image/png' | 'image/webp' | 'application/pdf';
+  readonly bytes: number;
+  /** When it was kept, ISO 8601. */
+  readonly at: string;
+}
+export type { BuyingPlan, LedgerPlan, QuotePlan };
+
 /** The one error shape. */
 export interface ErrorAnswer {
   readonly error: {
@@ -311,5 +389,6 @@ export type ErrorCode =
   | 'in-use'
   | 'name-taken'
   | 'too-large'
+  | 'type-not-allowed'
   | 'not-allowed'
   | 'internal';

@@ -16,6 +16,7 @@ export const STATUS_OF: Readonly<Record<ErrorCode, number>> = {
   'in-use': 409,
   'name-taken': 409,
   'too-large': 413,
+  'type-not-allowed': 415,
   internal: 500,
 };
 
