@@ -1,4 +1,5 @@
 import type { Product } from '../server/planning/product.ts';
+import { canonicalJson } from './canonical-json.ts';
 
 /**
  * Do two products say the same? Compared is what a plan is made from and a buyer reads: everything but id, short
@@ -9,13 +10,5 @@ export function sameProduct(one: Product, other: Product): boolean {
 }
 
 function contentOf({ id, shortName, origin, retired, ...content }: Product): string {
-  return JSON.stringify(content, (_key, value: unknown) =>
-    typeof value === 'object' && value !== null && !Array.isArray(value)
-      ? Object.fromEntries(
-          Object.entries(value)
-            .filter(([, inner]) => inner !== null)
-            .toSorted(([left], [right]) => (left < right ? -1 : 1)),
-        )
-      : value,
-  );
+  return canonicalJson(content);
 }

@@ -505,6 +505,11 @@ CREATE TABLE recoat_interval (
   PRIMARY KEY (product_id, position)
 ) STRICT, WITHOUT ROWID;
 
+CREATE TABLE shipped_product (
+  product_id TEXT NOT NULL PRIMARY KEY,
+  content TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE shop_hours (
   id INTEGER PRIMARY KEY AUTOINCREMENT,
   project_id INTEGER NOT NULL REFERENCES project (id) ON DELETE CASCADE,

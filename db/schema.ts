@@ -430,6 +430,11 @@ CREATE TABLE calendar_answer (
   at TEXT NOT NULL
 ) STRICT;
 
+CREATE TABLE shipped_product (
+  product_id TEXT NOT NULL PRIMARY KEY,
+  content TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE deleted_project (
   project_id INTEGER NOT NULL PRIMARY KEY REFERENCES project (id) ON DELETE CASCADE,
   deleted_at TEXT NOT NULL

@@ -4,6 +4,7 @@ import { addShipped } from '../db/add-shipped.ts';
 import { addShippedSolvents } from '../db/add-shipped-solvents.ts';
 import { readCatalogue } from '../db/catalogue/read-catalogue.ts';
 import { readCatalogueRows } from '../db/catalogue.repository.ts';
+import { correctShipped } from '../db/correct-shipped.ts';
 import { createProject } from '../db/create-project.ts';
 import { forgetDeletedProjects } from '../db/delete-project.ts';
 import { readProjectDocument } from './exchange/project-document.ts';
@@ -12,7 +13,7 @@ import { readLengthCell } from './http/read-length-cell.ts';
 const DEMO_FOLDER = new URL('../db/demo/', import.meta.url);
 
 /**
- * Brings the shipped catalogue into an open database, and into a new one the demo projects; removes projects that were
+ * Brings the shipped catalogue into an open database, its corrections into an older one, and into a new one the demo projects; removes projects that were
  * deleted long ago.
  */
 export function prepareDatabase(db: Database, now: Date): void {
@@ -21,6 +22,7 @@ export function prepareDatabase(db: Database, now: Date): void {
     const shipped = readCatalogue();
     addShipped(db, shipped);
     addShippedSolvents(db, shipped);
+    correctShipped(db, shipped);
     if (isNew) addDemos(db, now);
     forgetDeletedProjects(db, now);
   }).immediate();

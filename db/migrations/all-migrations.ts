@@ -7,6 +7,7 @@ import { air } from './005-air.ts';
 import { cuttingWishes } from './006-cutting-wishes.ts';
 import { deletedProjects } from './007-deleted-projects.ts';
 import { ledger } from './008-ledger.ts';
+import { shippedProducts } from './009-shipped-products.ts';
 
 /** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
 export const ALL_MIGRATIONS: readonly Migration[] = [
@@ -18,4 +19,5 @@ export const ALL_MIGRATIONS: readonly Migration[] = [
   cuttingWishes,
   deletedProjects,
   ledger,
+  shippedProducts,
 ];
