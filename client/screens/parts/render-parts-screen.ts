@@ -1,6 +1,7 @@
 import './parts.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { ref } from 'lit-html/directives/ref.js';
+import type { UnitSystem } from '../../../server/planning/project-input.ts';
 import { renderPartPanel } from '../../panels/part-panel.ts';
 import { icon } from '../../shell/icons.ts';
 import type { AppState } from '../../state/store.ts';
@@ -27,7 +28,7 @@ export function renderPartsScreen(state: AppState): TemplateResult {
     <section class="parts-screen" aria-labelledby="parts-title">
       <div class="parts-work">
         ${toolbar(sheet, state)}
-        ${renderViewBar(sheet)} ${state.project.rows.parts.length === 0 ? emptyHint() : nothing}
+        ${renderViewBar(sheet)} ${state.project.rows.parts.length === 0 ? emptyHint(state.project.settings.units) : nothing}
         <div class="parts-grid" ${ref((slot) => slot !== undefined && settle(slot, host))}></div>
       </div>
       ${panel === nothing ? nothing : html`<aside class="parts-panel" aria-label="Selected part">${panel}</aside>`}
@@ -35,10 +36,12 @@ export function renderPartsScreen(state: AppState): TemplateResult {
   `;
 }
 
-function emptyHint(): TemplateResult {
+/** What to begin with, and lengths in the notations of the project's units first. */
+function emptyHint(units: UnitSystem): TemplateResult {
+  const lengths = units === 'metric' ? ['600', '60 cm', '23 5/8"'] : ['23 5/8', `2' 7 1/2"`, '600 mm'];
   return html`<p class="parts-hint">
     Type the first part in the line below, or paste a table from a spreadsheet: part, section, quantity, length, width,
-    material. Lengths are read as people write them: <code>600</code>, <code>60 cm</code>, <code>23 5/8"</code>.
+    material. Lengths are read as people write them: ${lengths.map((length, at) => html`${at > 0 ? ', ' : ''}<code>${length}</code>`)}.
   </p>`;
 }
 
