@@ -3,8 +3,8 @@ import { type CuttingSearch, cuttingSearch } from '../planning/cutting/anytime/c
 import { foundCost } from '../planning/cutting/found/with-found.ts';
 import type { SearchReport, SearchTask } from './search-messages.ts';
 
-/** Better plans are told no more often than this, ms: each makes the project be planned anew. */
-const BETWEEN_REPORTS_MS = 700;
+/** Better plans are told no more often than this, ms: each makes the project be planned anew. The first is told at once. */
+const BETWEEN_REPORTS_MS = 1500;
 
 export interface SearchPlace {
   readonly tell: (report: SearchReport) => void;

@@ -20,6 +20,8 @@ export const MOST_KERF_MM = 20;
 export const BOUND_EFFORT = 100_000;
 export const SEARCH_WORK = 30_000;
 export const MOST_SEARCH_STEPS = 600;
+/** Many small pieces on few sheets make long steps: the search of an edit ends after looking at about so many places. Ours, measured. */
+export const MOST_SEARCH_PLACES = 3_000_000;
 
 /** Above this many pieces of one material an edit's plan is made in one pass, without search. Ours. */
 export const MOST_PIECES_SEARCHED = 400;

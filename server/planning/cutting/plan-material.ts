@@ -2,7 +2,9 @@ import { figure } from '../figure.ts';
 import type { MaterialPlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { ProjectInput } from '../project-input.ts';
+import { foundInstead } from './found/found-instead.ts';
 import { withFound } from './found/with-found.ts';
+import type { LaidBlanks } from './laid-blanks.ts';
 import type { MaterialBlanks } from './material-blanks.ts';
 import { materialFigures } from './material-figures.ts';
 import { materialJob } from './material-job.ts';
@@ -53,8 +55,14 @@ export function planMaterial(
   const { job, problems } = materialJob(material, input);
   if (job === null) return { plan: open('No size of this material is known.'), problems };
   const lay = job.toLengthOnly ? layBars : layBlanks;
-  const laid = lay(job.blanks, job.offers, job.costs, { kerfMm, effort, stages: job.stages });
-  const best = withFound(laid, job, kerfMm, input.foundLayouts);
+  const made = (): LaidBlanks =>
+    withFound(
+      lay(job.blanks, job.offers, job.costs, { kerfMm, effort, stages: job.stages }),
+      job,
+      kerfMm,
+      input.foundLayouts,
+    );
+  const best = foundInstead(job, kerfMm, input.foundLayouts) ?? made();
   return {
     plan: { ...common, ...figures.ofPlan(best, job) },
     problems,

@@ -25,7 +25,8 @@ export function foundFault(question: CuttingQuestion, sheets: readonly FoundShee
     const cutOnce = pieces.map(() => 0);
     const size = sizeOf(cut, pieces, cutOnce, 0);
     if (typeof size === 'string') return size;
-    if (stagesOf(cut, pieces) > stages) return 'a sheet takes more stages of cuts than there may be';
+    if (stages < Infinity && stagesOf(cut, pieces) > stages)
+      return 'a sheet takes more stages of cuts than there may be';
     if (!(size.length <= from.length && size.width <= from.width))
       return 'the pieces of a sheet do not fit on it';
     for (const [piece, times] of cutOnce.entries()) made[piece] = (made[piece] as number) + times * count;

@@ -41,7 +41,12 @@ export function withFound(
   return { ...better, layouts, cost };
 }
 
-function boughtOf(job: SheetJob, sheets: readonly FoundSheet[]): number {
+/**
+ * How many stocks a found plan buys.
+ *
+ * `job`: of the question. `sheets`: the plan. Result: those of which there is no limit. Exact.
+ */
+export function boughtOf(job: SheetJob, sheets: readonly FoundSheet[]): number {
   return sheets.reduce(
     (sum, { stock, count }) => sum + (job.stocks[stock]?.limit === Infinity ? count : 0),
     0,

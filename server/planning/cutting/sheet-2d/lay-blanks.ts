@@ -5,6 +5,7 @@ import {
   FIT_TOLERANCE_MM,
   GRID_PER_MM,
   MOST_PIECES_SEARCHED,
+  MOST_SEARCH_PLACES,
   MOST_SEARCH_STEPS,
   SEARCH_WORK,
 } from '../constants.ts';
@@ -42,7 +43,7 @@ export function layBlanks(
   const { job, owners } = jobOf(blanks, offers, costs, options);
   const bound = sheetsBound(job, BOUND_EFFORT);
   const search = new SheetSearch(job, startSheets(job), bound.cost, SEED);
-  search.run(stepsFor(blanks, options.effort));
+  search.run(stepsFor(blanks, options.effort), options.effort * MOST_SEARCH_PLACES);
   const few = blanks.reduce((sum, blank) => sum + blank.count, 0) <= MOST_PIECES_SEARCHED;
   const sheets = few ? gatherOffcut(job, search.best) : search.best;
   return {

@@ -25,6 +25,8 @@ const EMPTINESS_WEIGHT = 0.3;
 export class SheetSearch {
   best: readonly OpenSheet[];
   bestCost: number;
+  /** Places looked at so far, about: the same on every machine, unlike the time. */
+  work = 0;
   private readonly job: SheetJob;
   private readonly bound: number;
   private readonly random: () => number;
@@ -52,9 +54,9 @@ export class SheetSearch {
     return this.bestCost <= this.bound;
   }
 
-  /** Works for so many steps, or until done. */
-  run(steps: number): void {
-    for (let step = 0; step < steps && !this.done; step++) this.step();
+  /** Works for so many steps, until done, or until so much work in all. */
+  run(steps: number, mostWork = Number.POSITIVE_INFINITY): void {
+    for (let step = 0; step < steps && !this.done && this.work < mostWork; step++) this.step();
   }
 
   private step(): void {
@@ -62,6 +64,7 @@ export class SheetSearch {
     const pool = this.outside.slice();
     const own = new Set<OpenSheet>();
     this.ruin(sheets, pool, own);
+    for (const { nodes } of own) this.work += pool.length * nodes.length;
     const outside = this.recreate(sheets, pool, own);
     if (outside.length === 0) {
       this.best = sheets;
@@ -127,7 +130,9 @@ export class SheetSearch {
   private recreate(sheets: OpenSheet[], pool: readonly number[], own: Set<OpenSheet>): number[] {
     const outside: number[] = [];
     let spent = costOf(this.job, sheets);
+    let toLay = pool.length;
     for (const piece of this.shuffledBySize(pool)) {
+      toLay--;
       let best = -1;
       let bestCost = Number.POSITIVE_INFINITY;
       for (let index = 0; index < sheets.length; index++) {
@@ -145,6 +150,8 @@ export class SheetSearch {
           sheets[best] = sheet;
         }
         sheet.insert(piece, false);
+        // What comes after looks for its place on this sheet anew.
+        this.work += (1 + toLay) * sheet.nodes.length;
         continue;
       }
       const opened = this.open(sheets, piece, this.bestCost - spent);

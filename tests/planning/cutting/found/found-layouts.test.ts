@@ -187,6 +187,28 @@ describe('a found plan', () => {
     expect(planned(six, claim)).toEqual(planned(six));
   });
 
+  /** 402 parts of 1200 x 600 on 2500 x 1250: four to a sheet, 100.5 sheets; by threes it takes 134. */
+  it('of a long list is taken as it is, without another plan being made, unless something is wrong with it', () => {
+    const long = cuttingProject([sheet], [row(1200, 600, 402)]);
+    const first: FoundCut = { piece: 0, turned: false };
+    const pair: FoundCut = { along: 'width', cuts: [first, first] };
+    const byThrees = [{ stock: 0, count: 134, cut: { along: 'length', cuts: [pair, first] } }] as const;
+    expect(planned(long).stocks.value).toBe(101);
+    const taken = planned(long, { ...answer(long, byThrees, 101 * 6000), boundStocks: 101 });
+    expect([taken.stocks.value, taken.boundStocks.value, taken.proven]).toEqual([134, 101, false]);
+    expect(taken.layouts.map(({ count }) => count)).toEqual([134]);
+    expect(taken.netM2.value).toBeCloseTo(402 * 0.72, 9);
+    expect(brokenRules(taken, rulesOf(long))).toEqual([]);
+    const short = [{ ...byThrees[0], count: 133 }];
+    for (const wrong of [
+      answer(long, byThrees, 134 * 6000 + 1),
+      { ...answer(long, byThrees), boundStocks: 135 },
+      answer(long, short),
+      { ...answer(long, byThrees), question: 'other' },
+    ])
+      expect(planned(long, wrong)).toEqual(planned(long));
+  });
+
   it('answers no other question: another kerf, price, count, grain or sheet', () => {
     const stale = answer(six, twoSheets);
     const others = [
