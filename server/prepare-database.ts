@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { addShipped } from '../db/add-shipped.ts';
 import { addShippedSolvents } from '../db/add-shipped-solvents.ts';
+import { forgetAttachmentFiles } from '../db/attachment-files.ts';
 import { readCatalogue } from '../db/catalogue/read-catalogue.ts';
 import { readCatalogueRows } from '../db/catalogue.repository.ts';
 import { correctShipped } from '../db/correct-shipped.ts';
@@ -13,8 +14,8 @@ import { readLengthCell } from './http/read-length-cell.ts';
 const DEMO_FOLDER = new URL('../db/demo/', import.meta.url);
 
 /**
- * Brings the shipped catalogue into an open database, its corrections into an older one, and into a new one the demo projects; removes projects that were
- * deleted long ago.
+ * Brings the shipped catalogue into an open database, its corrections into an older one, and into a new one the demo
+ * projects; removes projects that were deleted long ago, and the files that were attached to them.
  */
 export function prepareDatabase(db: Database, now: Date): void {
   db.transaction(() => {
@@ -26,6 +27,7 @@ export function prepareDatabase(db: Database, now: Date): void {
     if (isNew) addDemos(db, now);
     forgetDeletedProjects(db, now);
   }).immediate();
+  forgetAttachmentFiles(db);
 }
 
 function addDemos(db: Database, now: Date): void {

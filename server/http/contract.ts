@@ -2,6 +2,7 @@
  * What travels between the server and a screen. Types only: the client imports nothing else from the server.
  * The zod schemas in `schemas.ts` are checked against these types, and the OpenAPI document is made from them.
  */
+import type { Attachment } from '../../db/attachments.repository.ts';
 import type { Change, ChangeRequest, RowValues, Scalar } from '../../db/change.ts';
 import type {
   ArrivalRow,
@@ -52,6 +53,7 @@ export type { StarterRecipe } from '../../db/catalogue/read-starter-recipes.ts';
 export { ROW_TABLES } from '../../db/project-rows.ts';
 export type {
   ArrivalRow,
+  Attachment,
   BlendRow,
   BudgetRow,
   Change,
@@ -352,15 +354,6 @@ export interface SupplierMessage {
   readonly supplierId: string;
   readonly subject: string;
   readonly text: string;
-}
-export interface Attachment {
-  /** SHA-256 of the bytes, hexadecimal. */
-  readonly id: string;
-  readonly name: string;
-  readonly type: 'image/jpeg' | 'image/png' | 'image/webp' | 'application/pdf';
-  readonly bytes: number;
-  /** When it was kept, ISO 8601. */
-  readonly at: string;
 }
 export type { BuyingPlan, LedgerPlan, QuotePlan };
 

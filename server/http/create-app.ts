@@ -11,6 +11,7 @@ import { DEFAULT_CUTTING } from '../cutting-search/cutting-settings.ts';
 import { plan } from '../planning/plan.ts';
 import { openAccess } from './access.ts';
 import type { AppConfig, AppContext } from './app-context.ts';
+import { ATTACHMENTS_PATH, attachmentBody } from './attachment-body.ts';
 import { errorAnswer } from './error-answer.ts';
 import { guardHost } from './guard-host.ts';
 import { HttpRefusal } from './http-refusal.ts';
@@ -75,6 +76,7 @@ export function createApp(db: Database, config: AppConfig): App {
     response.setHeader('Cache-Control', 'no-store');
     next();
   });
+  app.use(ATTACHMENTS_PATH, attachmentBody);
   app.use(express.json({ limit: LARGEST_REQUEST }));
   mountRoutes(app, ALL_ROUTES, context);
   if (config.clientFolder !== null) app.use(clientFiles(config.clientFolder));

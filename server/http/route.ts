@@ -6,7 +6,7 @@ import { parseRequest } from './parse-request.ts';
 
 /** One route as data: the router and the OpenAPI document are both made from it. */
 export interface Route {
-  readonly method: 'get' | 'post' | 'patch' | 'delete';
+  readonly method: 'get' | 'post' | 'put' | 'patch' | 'delete';
   /** As in OpenAPI: `/api/projects/{id}`. */
   readonly path: string;
   readonly summary: string;

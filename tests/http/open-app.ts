@@ -29,7 +29,7 @@ export interface OpenApp {
    * against the one error shape, so that each test also tests the OpenAPI document.
    */
   readonly send: (
-    method: 'get' | 'post' | 'patch' | 'delete',
+    method: 'get' | 'post' | 'put' | 'patch' | 'delete',
     path: string,
     body?: unknown,
   ) => Promise<Response>;

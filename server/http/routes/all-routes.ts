@@ -3,6 +3,7 @@ import { accessRoutes } from '../access.ts';
 import { openApiDocument } from '../openapi.ts';
 import { type Route, route } from '../route.ts';
 import { VERSION } from '../version.ts';
+import { attachmentRoutes } from './attachments.ts';
 import { calendarRoutes } from './calendar.ts';
 import { catalogueRoutes } from './catalogue.ts';
 import { cuttingRoutes } from './cutting.ts';
@@ -40,6 +41,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...readingRoutes,
   ...importRoutes,
   ...exportRoutes,
+  ...attachmentRoutes,
   ...catalogueRoutes,
   ...starterRecipeRoutes,
 ];

@@ -1,5 +1,6 @@
 import type { Response } from 'express';
 import { z } from 'zod';
+import { copyAttachments } from '../../../db/attachments.repository.ts';
 import { backUp } from '../../../db/backup.ts';
 import { catalogueRevision } from '../../../db/catalogue.repository.ts';
 import { createProject, type NewProject } from '../../../db/create-project.ts';
@@ -131,10 +132,10 @@ export const projectRoutes: readonly Route[] = [
     answer: projectStateSchema,
     handle({ params, body }, context, response) {
       const { input } = context.plans.current(Number(params.id));
-      return create(context, response, () => ({
-        ...input,
-        settings: { ...input.settings, name: body.name },
-      }));
+      const copy = () => ({ ...input, settings: { ...input.settings, name: body.name } });
+      return create(context, response, copy, (copyId) =>
+        copyAttachments(context.db, Number(params.id), copyId),
+      );
     },
   }),
   route({
@@ -157,12 +158,21 @@ export const projectRoutes: readonly Route[] = [
 ];
 
 /** Stores a project and plans it, in one transaction: see `answerEdit`. */
-function create(context: AppContext, response: Response, project: () => NewProject): ProjectState {
+function create(
+  context: AppContext,
+  response: Response,
+  project: () => NewProject,
+  also: (projectId: number) => void = () => {},
+): ProjectState {
   const { db, plans, events, readLengthCell, now } = context;
   const catalogueBefore = catalogueRevision(db);
   try {
     return db
-      .transaction(() => projectState(context, createProject(db, project(), { readLengthCell, now: now() })))
+      .transaction(() => {
+        const projectId = createProject(db, project(), { readLengthCell, now: now() });
+        also(projectId);
+        return projectState(context, projectId);
+      })
       .immediate();
   } catch (error) {
     plans.forgetUncommitted();

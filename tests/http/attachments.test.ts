@@ -1,0 +1,135 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import request, { type Response } from 'supertest';
+import { describe, expect, it } from 'vitest';
+import { attachmentFolder, forgetAttachmentFiles } from '../../db/attachment-files.ts';
+import { LARGEST_ATTACHMENT } from '../../server/http/attachment-body.ts';
+import { type OpenApp, openApp } from './open-app.ts';
+
+/** The smallest picture there is: one grey pixel, as a PNG (chunks IHDR, IDAT and IEND of ISO/IEC 15948). */
+const PIXEL = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==',
+  'base64',
+);
+/** The bytes by which ISO 32000 tells a PDF. */
+const PAPER = Buffer.from('%PDF-1.4\n%âãÏÓ\n1 0 obj<<>>endobj\ntrailer<<>>\n%%EOF\n', 'latin1');
+
+function put(app: OpenApp, name: string, content: Buffer | string, type = 'application/octet-stream') {
+  return request(app.express)
+    .put(`/api/projects/1/attachments?name=${encodeURIComponent(name)}`)
+    .set('Content-Type', type)
+    .send(content);
+}
+
+const bytesOf = (answer: Response): Buffer => answer.body as Buffer;
+
+describe('an attachment', () => {
+  it('is kept byte for byte, listed, and comes back shut off from everything else', async () => {
+    const app = openApp();
+    const kept = await put(app, 'receipt 17.png', PIXEL);
+    expect(kept.status).toBe(201);
+    expect(kept.body).toMatchObject({ name: 'receipt 17.png', type: 'image/png', bytes: PIXEL.length });
+    const { id } = kept.body as { id: string };
+    const list = await app.send('get', '/api/projects/1/attachments');
+    expect(list.body).toEqual([kept.body]);
+    const back = await request(app.express).get(`/api/projects/1/attachments/${id}`).responseType('blob');
+    expect(bytesOf(back).equals(PIXEL)).toBe(true);
+    expect(back.headers['content-type']).toBe('image/png');
+    expect(back.headers['content-disposition']).toBe('inline; filename="receipt 17.png"');
+    expect(back.headers['x-content-type-options']).toBe('nosniff');
+    expect(back.headers['content-security-policy']).toContain('sandbox');
+  });
+
+  it('is one file however often it is sent, under its last name', async () => {
+    const app = openApp();
+    await put(app, 'a.png', PIXEL);
+    await put(app, 'b.png', PIXEL, 'image/png');
+    const list = await app.send('get', '/api/projects/1/attachments');
+    expect((list.body as { name: string }[]).map(({ name }) => name)).toEqual(['b.png']);
+    expect(readdirSync(attachmentFolder(app.db.name))).toHaveLength(1);
+  });
+
+  it('that is a paper is handed over, not shown', async () => {
+    const app = openApp();
+    const kept = await put(app, 'Beleg “Mai”.pdf', PAPER, 'image/png');
+    expect(kept.body).toMatchObject({ name: 'Beleg “Mai”.pdf', type: 'application/pdf' });
+    const back = await request(app.express).get(`/api/projects/1/attachments/${kept.body.id}`);
+    expect(back.headers['content-disposition']).toMatch(/^attachment; /);
+  });
+
+  it.each([
+    [
+      'a page called a picture',
+      'receipt.png',
+      Buffer.from('<!doctype html><script>1</script>'),
+      'something else',
+    ],
+    [
+      'a drawing with scripts',
+      'a.svg',
+      Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>'),
+      'something else',
+    ],
+    ['a program', 'receipt.pdf', Buffer.from('MZ\x90\0\x03\0\0\0', 'latin1'), 'application/x-msdownload'],
+    ['a moving picture', 'a.gif', Buffer.from('GIF89a\x01\0\x01\0', 'latin1'), 'image/gif'],
+    ['nothing', 'a.png', Buffer.alloc(0), 'is empty'],
+  ])(
+    'is refused when it is %s, whatever it is called, and nothing is kept',
+    async (_what, name, content, held) => {
+      const app = openApp();
+      const error = await app.refused(
+        Promise.resolve(await put(app, name, content, 'image/png')),
+        415,
+        'type-not-allowed',
+      );
+      expect(error.message).toContain(held);
+      expect(existsSync(attachmentFolder(app.db.name))).toBe(false);
+      expect((await app.send('get', '/api/projects/1/attachments')).body).toEqual([]);
+    },
+  );
+
+  it('of 50 MB is refused with its size, and one just small enough is kept', async () => {
+    const app = openApp();
+    const large = Buffer.alloc(50 * 1024 * 1024);
+    PIXEL.copy(large);
+    const error = await app.refused(Promise.resolve(await put(app, 'a.png', large)), 413, 'too-large');
+    expect(error.message).toBe('The file has 50.0 MB; at most 8 MB can be kept.');
+    const most = Buffer.alloc(LARGEST_ATTACHMENT);
+    PIXEL.copy(most);
+    expect((await put(app, 'a.png', most)).status).toBe(201);
+  });
+
+  it('has a name without folders, and must have one', async () => {
+    const app = openApp();
+    expect((await put(app, '../../etc/pa\u0000ss.png', PIXEL)).body.name).toBe('pass.png');
+    await app.refused(Promise.resolve(await put(app, '', PIXEL)), 400, 'bad-request');
+    await app.refused(
+      app.send('get', '/api/projects/1/attachments/..%2f..%2fplywright.db'),
+      404,
+      'not-found',
+    );
+    await app.refused(app.send('get', `/api/projects/1/attachments/${'0'.repeat(64)}`), 404, 'not-found');
+    await app.refused(app.send('get', '/api/projects/99/attachments'), 404, 'not-found');
+  });
+
+  it('belongs to its project and to copies of it alone', async () => {
+    const app = openApp();
+    const { id } = (await put(app, 'a.png', PIXEL)).body as { id: string };
+    await app.refused(app.send('get', `/api/projects/2/attachments/${id}`), 404, 'not-found');
+    const copy = await app.send('post', '/api/projects/1/duplicate', { name: 'Copy' });
+    const copied = await app.send('get', `/api/projects/${copy.body.id}/attachments`);
+    expect((copied.body as { id: string }[]).map((one) => one.id)).toEqual([id]);
+  });
+});
+
+describe('files beside the database', () => {
+  it('go when no project has them any more, and not before', async () => {
+    const app = openApp();
+    const { id } = (await put(app, 'a.png', PIXEL)).body as { id: string };
+    const folder = attachmentFolder(app.db.name);
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(`${folder}/${'1'.repeat(64)}`, 'left behind');
+    forgetAttachmentFiles(app.db);
+    expect(readdirSync(folder)).toEqual([id]);
+    expect(readFileSync(`${folder}/${id}`).equals(PIXEL)).toBe(true);
+  });
+});
