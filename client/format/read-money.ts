@@ -1,12 +1,6 @@
+import { currencyDigits } from '../../server/planning/display/currency-digits.ts';
 import { readNumber } from './read-number.ts';
 import { type Reading, refused, understood } from './reading.ts';
-
-/** Decimals of a currency, as ISO 4217 gives them. */
-export function minorDigits(currency: string): number {
-  return (
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-  );
-}
 
 /**
  * How many minor units does a typed price mean? Currency signs and codes around the number are passed over; more
@@ -17,7 +11,7 @@ export function readMoney(typed: string, currency: string): Reading<number | nul
   if (typed.trim() === '' || typed.trim() === 'unknown') return understood(null);
   const amount = readNumber(ungrouped(text), { least: 0 });
   if (!amount.ok) return refused(`"${typed.trim()}" is not a price. Write an amount such as 12.50.`);
-  const digits = minorDigits(currency);
+  const digits = currencyDigits(currency);
   const minor = Number((amount.value * 10 ** digits).toPrecision(15));
   if (!Number.isInteger(minor))
     return refused(`"${typed.trim()}" has more decimals than ${currency} has (${digits}).`);
@@ -35,6 +29,6 @@ function ungrouped(text: string): string {
 /** A price as it stands in a field: digits only, so that it can be typed over. */
 export function moneyInput(minor: number | null, currency: string): string {
   if (minor === null) return '';
-  const digits = minorDigits(currency);
+  const digits = currencyDigits(currency);
   return (minor / 10 ** digits).toFixed(digits);
 }

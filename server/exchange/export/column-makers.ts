@@ -5,8 +5,8 @@ import {
   MM_PER_INCH,
   QUARTS_PER_GALLON,
 } from '../../planning/display/constants.ts';
+import { currencyDigits } from '../../planning/display/currency-digits.ts';
 import type { ProjectSettings } from '../../planning/project-input.ts';
-import { currencyDigits } from './currency-digits.ts';
 import type { ColumnOf, ExportCell } from './export-table.ts';
 
 type Known = number | null | undefined;

@@ -10,6 +10,7 @@ import { cuttingRoutes } from './cutting.ts';
 import { cuttingSearchRoutes } from './cutting-search.ts';
 import { exportRoutes } from './export.ts';
 import { importRoutes } from './import.ts';
+import { ledgerRoutes } from './ledger.ts';
 import { planRoutes } from './plan.ts';
 import { programRoutes } from './program.ts';
 import { projectRoutes } from './projects.ts';
@@ -38,6 +39,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...cuttingRoutes,
   ...cuttingSearchRoutes,
   ...calendarRoutes,
+  ...ledgerRoutes,
   ...readingRoutes,
   ...importRoutes,
   ...exportRoutes,

@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import type { ChangeAnswer, LedgerAnswer, ProjectState } from '../../server/http/contract.ts';
+import { openApp } from './open-app.ts';
+
+/** Wednesday 10 March 2027, noon in London. */
+const NOW = new Date('2027-03-10T12:00:00Z');
+
+async function opened(settings: object = {}) {
+  const app = openApp({ now: () => NOW });
+  const { body } = await app.send('post', '/api/projects', {
+    name: 'Desk',
+    units: 'metric',
+    currency: 'EUR',
+  });
+  const path = `/api/projects/${(body as ProjectState).id}`;
+  const change = async (changes: readonly object[]): Promise<ChangeAnswer> => {
+    const { revision } = (await app.send('get', path)).body as ProjectState;
+    const answer = await app.send('post', `${path}/changes`, { revision, changes });
+    expect(answer.status).toBe(200);
+    return answer.body as ChangeAnswer;
+  };
+  await change([{ op: 'settings', values: { timeZone: 'Europe/London', taxPercent: 20, ...settings } }]);
+  const ledger = async (): Promise<LedgerAnswer> => {
+    const answer = await app.send('get', `${path}/ledger`);
+    expect(answer.status).toBe(200);
+    return answer.body as LedgerAnswer;
+  };
+  return { app, path, change, ledger };
+}
+
+describe('the ledger over HTTP', () => {
+  it('follows an order, its part delivery and its payment, and undo takes them back together', async () => {
+    const { app, path, change, ledger } = await opened();
+    // 2 x 25.00 with 20 % tax 60.00, delivery 6.00 with tax 7.20; 30.00 paid: 60/67.20 of it is 26.786, 7.20/67.20 is 3.214.
+    const { revision, inserted } = await change([
+      { op: 'insert', table: 'orders', tempId: 'o', values: { date: '2027-03-08', deliveryMinor: 600 } },
+      {
+        op: 'insert',
+        table: 'orderLines',
+        tempId: 'l',
+        values: { orderId: 'o', name: 'Hinges', category: 'hardware', count: 2, unitPriceMinor: 2500 },
+      },
+      { op: 'insert', table: 'receipts', values: { orderLineId: 'l', date: '2027-03-09', count: 1 } },
+      { op: 'insert', table: 'payments', values: { orderId: 'o', date: '2027-03-10', amountMinor: 3000 } },
+    ]);
+    const answer = await ledger();
+    expect([answer.today, answer.currency, answer.currencyDigits]).toEqual(['2027-03-10', 'EUR', 2]);
+    expect(answer.orders).toMatchObject([
+      { id: inserted.o, total: { value: 6720 }, paid: { value: 3000 }, open: { value: 3720 } },
+    ]);
+    const headings = Object.fromEntries(answer.headings.map((one) => [one.id, one]));
+    expect([headings.hardware?.paid.value, headings.other?.paid.value]).toEqual([2679, 321]);
+    expect(answer.series).toEqual([
+      { date: '2027-03-08', orderedMinor: 6720, paidMinor: 0 },
+      { date: '2027-03-10', orderedMinor: 6720, paidMinor: 3000 },
+    ]);
+    await app.send('post', `${path}/undo`, { revision });
+    expect((await ledger()).orders).toEqual([]);
+  });
+
+  it('takes what cannot be money for what it is, names the cell, and changes nothing', async () => {
+    const { app, path, ledger } = await opened();
+    const bad: readonly (readonly [string, object, string])[] = [
+      ['payments', { amountMinor: -1 }, 'amountMinor'],
+      ['payments', { amountMinor: 12.5 }, 'amountMinor'],
+      ['payments', { amountMinor: 1e15 }, 'amountMinor'],
+      ['payments', { amountMinor: '12' }, 'amountMinor'],
+      ['payments', { amountMinor: 1, share: 1.5 }, 'share'],
+      ['payments', { amountMinor: 1, date: '2027-02-30' }, 'date'],
+      ['orders', { date: 'tomorrow' }, 'date'],
+      ['orders', { deliveryMinor: -500 }, 'deliveryMinor'],
+      ['budgets', { category: 'biscuits' }, 'category'],
+      ['receipts', { orderLineId: '1', count: -2 }, 'count'],
+      ['quotes', { markupPercent: -5 }, 'markupPercent'],
+      ['workHours', { hours: -1 }, 'hours'],
+    ];
+    const before = (await app.send('get', path)).body as ProjectState;
+    for (const [table, values, field] of bad) {
+      const error = await app.refused(
+        app.send('post', `${path}/changes`, {
+          revision: before.revision,
+          changes: [{ op: 'insert', table, values }],
+        }),
+        400,
+        'bad-request',
+      );
+      expect(error.field).toBe(`changes.0.values.${field}`);
+    }
+    expect(((await app.send('get', path)).body as ProjectState).revision).toBe(before.revision);
+    expect((await ledger()).totals.ordered.value).toBe(0);
+  });
+
+  it('has as many decimals as ISO 4217 gives the currency', async () => {
+    for (const [currency, digits] of [
+      ['JPY', 0],
+      ['KWD', 3],
+      ['HUF', 2],
+    ] as const) {
+      const { ledger } = await opened({ currency });
+      expect(await ledger()).toMatchObject({ currency, currencyDigits: digits });
+    }
+  });
+
+  it('of a project that is not there is refused', async () => {
+    const { app } = await opened();
+    await app.refused(app.send('get', '/api/projects/999/ledger'), 404, 'not-found');
+  });
+});
