@@ -46,6 +46,7 @@ export type ProblemCode =
   | 'grain-match-alone'
   | 'sheet-size-unknown'
   | 'kerf-invalid'
+  | 'part-narrower-than-kerf'
   // finish
   | 'recipe-unknown'
   | 'recipe-empty'

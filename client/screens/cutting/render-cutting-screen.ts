@@ -20,6 +20,7 @@ const SHOWN_HERE: ReadonlySet<string> = new Set([
   'part-larger-than-board',
   'grain-match-too-large',
   'grain-match-alone',
+  'part-narrower-than-kerf',
 ]);
 
 type Material = PlanView['materials'][number];

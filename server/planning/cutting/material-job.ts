@@ -3,6 +3,7 @@ import type { ProjectInput } from '../project-input.ts';
 import { type Blank, laidSize } from './blank.ts';
 import { fitProblem, fitsOffer } from './fit-problem.ts';
 import { fullWidthBlanks } from './full-width-blanks.ts';
+import { kerfProblem } from './kerf-problem.ts';
 import { matchBlanks } from './match-blanks.ts';
 import type { MaterialBlanks } from './material-blanks.ts';
 import type { StockOffer } from './stock-offer.ts';
@@ -47,6 +48,8 @@ export function materialJob(
   for (const blank of all) {
     if (toBuy.some((offer) => fitsOffer(blank, offer))) fitting.push(blank);
     else problems.push(fitProblem(blank, product, toBuy, input.settings));
+    const thin = kerfProblem(blank, input.settings);
+    if (thin !== null) problems.push(thin);
   }
   const matched = matchBlanks(fitting, input, product, toBuy);
   problems.push(...matched.problems);

@@ -1,6 +1,6 @@
 import type { Problem } from '../problem.ts';
 import type { Pack, Product } from '../product.ts';
-import type { ProjectInput } from '../project-input.ts';
+import type { ProjectInput, ProjectSettings } from '../project-input.ts';
 import { sizeText } from './size-text.ts';
 import type { StockOffer } from './stock-offer.ts';
 
@@ -21,11 +21,11 @@ export function stockOffers(
   const problems: Problem[] = [];
   const trimMm = product.kind === 'sheet' ? input.settings.sheetTrimMm : 0;
   const boardWidthMm = product.figures.width?.typical ?? null;
-  const sized = product.packs.flatMap((pack) => {
+  const untrimmed = product.packs.flatMap((pack) => {
     const size = product.kind === 'sheet' ? sheetSize(pack) : boardSize(pack.amount, boardWidthMm);
-    if (size === null || size.lengthMm <= 2 * trimMm || size.widthMm <= 2 * trimMm) return [];
-    return [{ pack, ...size }];
+    return size === null ? [] : [{ pack, ...size }];
   });
+  const sized = untrimmed.filter((size) => Math.min(size.lengthMm, size.widthMm) > 2 * trimMm);
   const ours = sized.filter(({ pack }) => pack.currency === input.settings.currency);
   const priced = ours.filter(({ pack }) => pack.priceMinor !== null);
   const usable = priced.length > 0 ? priced : ours.length > 0 ? ours : sized;
@@ -68,7 +68,13 @@ export function stockOffers(
       limit: Math.floor(stock.count),
     });
   }
-  if (bought.length === 0) problems.push(sizeProblem(product, boardWidthMm));
+  const [trimmedAway] = untrimmed;
+  if (bought.length === 0)
+    problems.push(
+      trimmedAway === undefined
+        ? sizeProblem(product, boardWidthMm)
+        : trimProblem(product, trimmedAway, input.settings),
+    );
   return { offers: [...onHand, ...bought], problems };
 }
 
@@ -112,6 +118,16 @@ function onHandProblem(id: string, product: Product): Problem {
     at: { table: 'onHand', id, field: 'lengthMm' },
     message: `A piece of ${product.name} on hand has no size, so nothing is cut from it.`,
     wayOut: 'Enter its usable length and width.',
+  };
+}
+
+function trimProblem(product: Product, { lengthMm, widthMm }: Size, settings: ProjectSettings): Problem {
+  return {
+    code: 'setting-invalid',
+    severity: 'error',
+    at: { table: 'settings', id: null, field: 'sheetTrimMm' },
+    message: `A trim of ${sizeText([settings.sheetTrimMm], settings)} on every side leaves nothing of ${product.name}, ${sizeText([lengthMm, widthMm], settings)}.`,
+    wayOut: 'Enter how much is trimmed off each side of a full sheet, usually 5 to 10 mm, or 0.',
   };
 }
 

@@ -285,6 +285,56 @@ describe('planMaterials finds problems and plans the rest', () => {
     expect(problemsOf(trim)).toEqual([['setting-invalid', 'error', 'settings', null, 'sheetTrimMm']]);
   });
 
+  it('names a part no wider than the saw cut, and plans it and the rest all the same', () => {
+    const project = cuttingProject([sheet], [row(600, 3), row(2, 400), row(600, 3.5)]);
+    expect(problemsOf(project)).toEqual([
+      ['part-narrower-than-kerf', 'warning', 'parts', '1', 'width'],
+      ['part-narrower-than-kerf', 'warning', 'parts', '2', 'length'],
+    ]);
+    expect(checked(project).stocks.value).toBe(1);
+    expect(problemsOf(cuttingProject([sheet], [row(600, 3)], { settings: { kerfMm: 0 } }))).toEqual([]);
+  });
+
+  it('says when the trim leaves nothing of any sheet', () => {
+    const project = cuttingProject([sheet], [row(500, 500)], { settings: { sheetTrimMm: 610 } });
+    expect(problemsOf(project)).toEqual([['setting-invalid', 'error', 'settings', null, 'sheetTrimMm']]);
+    const { problems } = planMaterials(project.input, project.parts);
+    expect(problems[0]?.message).toContain('610 mm on every side leaves nothing of Birch plywood 18 mm');
+    // 1220 - 2 x 609 = 2 mm are left, too little for the part, and that is said of the part.
+    const little = cuttingProject([sheet], [row(500, 500)], { settings: { sheetTrimMm: 609 } });
+    expect(problemsOf(little)).toEqual([['part-larger-than-sheet', 'error', 'parts', '1', 'width']]);
+  });
+
+  it('cuts nothing from a row of none on hand, nor from sheets without a size while another has one', () => {
+    const none = cuttingProject([sheet], [row(800, 600)], { onHand: [{ ...offcut, count: 0 }] });
+    expect([problemsOf(none), checked(none).stocks.value]).toEqual([[], 1]);
+    const flat = sheetProduct([
+      { lengthMm: 0, widthMm: 1220, price: 10 },
+      { lengthMm: 2440, widthMm: 1220, price: 8000 },
+    ]);
+    const sized = cuttingProject([flat], [row(800, 600)]);
+    expect([problemsOf(sized), checked(sized).costMinor.value]).toEqual([[], 8000]);
+    expect(problemsOf(cuttingProject([sheetProduct([{ lengthMm: 0, widthMm: 0 }])], [row(9, 9)]))).toEqual([
+      ['sheet-size-unknown', 'error', 'products', 'birch-18', 'packs'],
+    ]);
+  });
+
+  it('plans one material when the other has no size', () => {
+    const project = cuttingProject([sheet, sheetProduct([], 'mdf-18')], [row(500, 500)]);
+    const other = cuttingProject([sheetProduct([], 'mdf-18')], [row(500, 500)]);
+    const input = {
+      ...project.input,
+      parts: [...project.input.parts, ...other.input.parts.map((part) => ({ ...part, id: '2' }))],
+    };
+    const parts = [...project.parts, ...other.parts.map((part) => ({ ...part, id: '2' }))];
+    const { materials, problems } = planMaterials(input, parts);
+    expect(materials.map(({ id, stocks }) => [id, stocks.value])).toEqual([
+      ['birch-18', 1],
+      ['mdf-18', null],
+    ]);
+    expect(problems.map(({ code, at }) => [code, at.id])).toEqual([['sheet-size-unknown', 'mdf-18']]);
+  });
+
   it('asks for the size of a piece on hand that has none', () => {
     const project = cuttingProject([sheet], [row(500, 500)], { onHand: [{ ...offcut, lengthMm: null }] });
     expect(problemsOf(project)).toEqual([['on-hand-invalid', 'warning', 'onHand', '7', 'lengthMm']]);
