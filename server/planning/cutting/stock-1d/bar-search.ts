@@ -4,7 +4,7 @@ import { type BarJob, type BarPattern, type BarPiece, type BarStock, patternsCos
 import { type BarPrices, exactBars } from './exact-bars.ts';
 import { cheapestStocks, fillBars } from './fill-bars.ts';
 import { firstFitBars } from './first-fit-bars.ts';
-import { type LpColumn, PatternLp } from './pattern-lp.ts';
+import { type LpColumn, type LpState, PatternLp } from './pattern-lp.ts';
 import { PatternPricer } from './pattern-pricer.ts';
 
 /** Settings of the search; ours, no source. */
@@ -22,6 +22,24 @@ const EXACT_STEPS_BETWEEN_DIVES = 10;
 const PIVOTS_BETWEEN_PRICINGS = 3;
 /** Linear programmes of more rows than this are left alone: the first plan and the simple bound stand. */
 const MOST_ROWS = 600;
+
+/** Dives are given up after so many choices that led nowhere, in turn: short ones try more beginnings, long ones more ends. Ours, by trial. */
+const MOST_FAILURES = [3, 20] as const;
+/** At one place of a dive so many choices are taken back before the one that led there is. Ours, by trial. */
+const MOST_REFUSED = 2;
+/** So many places are kept to go back to, each with its programme: more than the failures can use up. */
+const MOST_PLACES = 8;
+
+/** What is left at one point of a dive. */
+interface DiveNode {
+  readonly lp: LpState;
+  readonly counts: readonly number[];
+  readonly limits: readonly number[];
+  readonly fixed: readonly BarPattern[];
+  readonly spent: number;
+  /** Patterns that led nowhere from here. */
+  readonly refused: Set<string>;
+}
 
 interface PoolPattern {
   readonly stock: number;
@@ -135,45 +153,74 @@ export class BarSearch {
     });
   }
 
+  /**
+   * Fixes patterns one after another, the rest solved anew each time. Where the rest can no longer be cheap enough, the
+   * last choice is taken back and another made, so often in all; then the dive is given up.
+   */
   private *dive(lp: PatternLp, round: number): Generator<void, void, void> {
-    const counts = this.job.pieces.map(({ count }) => count);
-    const limits = this.job.stocks.map(({ limit }) => limit);
-    const fixed: BarPattern[] = [];
-    let spent = 0;
-    for (;;) {
-      for (const { stock, cuts, times } of this.choose(lp, counts, limits, round)) {
-        const rows: number[] = [];
-        const values: number[] = [];
-        for (const { piece, count } of cuts) {
-          counts[piece] = (counts[piece] as number) - times * count;
-          rows.push(this.rowOf[piece] as number);
-          values.push(times * count);
+    const path: DiveNode[] = [
+      {
+        lp: lp.save(),
+        counts: this.job.pieces.map(({ count }) => count),
+        limits: this.job.stocks.map(({ limit }) => limit),
+        fixed: [],
+        spent: 0,
+        refused: new Set(),
+      },
+    ];
+    for (let failures = 0; ; ) {
+      const node = path.at(-1);
+      if (node === undefined) return;
+      const chosen = this.choose(lp, node, round);
+      const next = chosen.length === 0 ? null : this.fixed(lp, node, chosen);
+      if (next !== null) {
+        lp.banUnfit(BAN_FACTOR * this.dearest);
+        const rest = this.complete(next.counts, next.limits);
+        if (rest !== null) this.offer([...next.fixed, ...rest]);
+        if (this.done || next.counts.every((count) => count === 0)) return;
+        if (yield* this.relax(lp, next.counts, next.limits, next.spent, false)) {
+          path.push({ ...next, lp: lp.save() });
+          if (path.length > MOST_PLACES) path.shift();
+          continue;
         }
-        limits[stock] = (limits[stock] as number) - times;
-        const limitRow = this.limitRow(stock);
-        if (limitRow !== null) {
-          rows.push(limitRow);
-          values.push(times);
-        }
-        spent += times * (this.job.stocks[stock] as BarStock).cost;
-        fixed.push({ stock, cuts, times });
-        if (!lp.fix({ rows, values })) return;
       }
+      if (++failures > (MOST_FAILURES[round % MOST_FAILURES.length] as number)) return;
+      for (const { stock, cuts } of chosen.slice(0, 1)) node.refused.add(keyOf(stock, cuts));
+      if (chosen.length === 0 || node.refused.size > MOST_REFUSED) path.pop();
+      const back = path.at(-1);
+      if (back === undefined) return;
+      lp.restore(back.lp);
       lp.banUnfit(BAN_FACTOR * this.dearest);
-      const rest = this.complete(counts, limits);
-      if (rest !== null) this.offer([...fixed, ...rest]);
-      if (this.done || counts.every((count) => count === 0)) return;
-      if (!(yield* this.relax(lp, counts, limits, spent, false))) return;
     }
   }
 
+  /** What is left after some more patterns are fixed; null when no plan is left. */
+  private fixed(lp: PatternLp, node: DiveNode, chosen: readonly BarPattern[]): Omit<DiveNode, 'lp'> | null {
+    const counts = node.counts.slice();
+    const limits = node.limits.slice();
+    let { spent } = node;
+    for (const { stock, cuts, times } of chosen) {
+      const rows: number[] = [];
+      const values: number[] = [];
+      for (const { piece, count } of cuts) {
+        counts[piece] = (counts[piece] as number) - times * count;
+        rows.push(this.rowOf[piece] as number);
+        values.push(times * count);
+      }
+      limits[stock] = (limits[stock] as number) - times;
+      const limitRow = this.limitRow(stock);
+      if (limitRow !== null) {
+        rows.push(limitRow);
+        values.push(times);
+      }
+      spent += times * (this.job.stocks[stock] as BarStock).cost;
+      if (!lp.fix({ rows, values })) return null;
+    }
+    return { counts, limits, spent, fixed: [...node.fixed, ...chosen], refused: new Set() };
+  }
+
   /** Patterns to fix: whole shares, else one broken share: the largest at first, in later rounds any, large ones more often. */
-  private choose(
-    lp: PatternLp,
-    counts: readonly number[],
-    limits: readonly number[],
-    round: number,
-  ): BarPattern[] {
+  private choose(lp: PatternLp, { counts, limits, refused }: DiveNode, round: number): BarPattern[] {
     const shares: { stock: number; cuts: BarPattern['cuts']; share: number }[] = [];
     for (let row = 0; row < lp.basis.length; row++) {
       const share = lp.shares[row] as number;
@@ -194,18 +241,19 @@ export class BarSearch {
       let times = Math.min(most, stockLeft[stock] as number);
       for (const { piece, count } of kept)
         times = Math.min(times, Math.floor((left[piece] as number) / count));
-      if (kept.length === 0 || times < 1) return;
+      if (kept.length === 0 || times < 1 || refused.has(keyOf(stock, kept))) return;
       for (const { piece, count } of kept) left[piece] = (left[piece] as number) - times * count;
       stockLeft[stock] = (stockLeft[stock] as number) - times;
       chosen.push({ stock, cuts: kept, times });
     };
     const keep = round === 0 ? 1 : 0.4 + 0.6 * this.random();
-    for (const pattern of shares)
-      if (pattern.share >= 1 - WHOLE && (round === 0 || this.random() < keep))
-        take(pattern, Math.floor(pattern.share + WHOLE));
+    if (refused.size === 0)
+      for (const pattern of shares)
+        if (pattern.share >= 1 - WHOLE && (round === 0 || this.random() < keep))
+          take(pattern, Math.floor(pattern.share + WHOLE));
     if (chosen.length > 0) return chosen;
     let at = 0;
-    if (round > 0) while (at < shares.length - 1 && this.random() < 0.4) at++;
+    if (round > 0 && refused.size === 0) while (at < shares.length - 1 && this.random() < 0.4) at++;
     for (; at < shares.length && chosen.length === 0; at++) take(shares[at] as PoolPattern, 1);
     return chosen;
   }
