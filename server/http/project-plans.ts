@@ -5,6 +5,7 @@ import { noSuchProject } from '../../db/current-revision.ts';
 import type { StoredProject } from '../../db/project-rows.ts';
 import { readRevision } from '../../db/projects.repository.ts';
 import { readProject } from '../../db/read-project.ts';
+import { type PlanMemory, planMemory } from '../planning/plan-memory.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Catalogue } from '../planning/product.ts';
 import type { FoundLayout, ProjectInput } from '../planning/project-input.ts';
@@ -23,6 +24,7 @@ export interface PlannedProject {
   readonly input: ProjectInput;
   readonly plan: Plan;
   readonly view: PlanView;
+  readonly memory: PlanMemory;
 }
 
 /** Cutting plans found earlier, and how often they have changed. */
@@ -47,7 +49,7 @@ export interface ProjectPlans {
 
 export function projectPlans(
   db: Database,
-  planner: (input: ProjectInput) => Plan,
+  planner: (input: ProjectInput, memory?: PlanMemory) => Plan,
   answers: FoundAnswers,
 ): ProjectPlans {
   const solvents = readSolvents();
@@ -72,9 +74,10 @@ export function projectPlans(
       if (entry === undefined || !stands || entry.planVersion !== planVersion) {
         const project = entry !== undefined && stands ? entry.project : readProject(db, projectId);
         const input = entry !== undefined && stands ? entry.input : projectInput(project, rows);
-        const plan = planner({ ...input, foundLayouts: answers.found(projectId) });
+        const memory = entry?.memory ?? planMemory();
+        const plan = planner({ ...input, foundLayouts: answers.found(projectId) }, memory);
         const view = stripWorkings(plan);
-        entry = { project, catalogueRevision: catalogueNow, planVersion, input, plan, view };
+        entry = { project, catalogueRevision: catalogueNow, planVersion, input, plan, view, memory };
       }
       planned.delete(projectId);
       planned.set(projectId, entry);

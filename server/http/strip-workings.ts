@@ -8,8 +8,21 @@ export function isFigure(value: unknown): value is Figure {
 }
 
 /** The plan with every figure reduced to its bare number; the problems stay as they are. */
-export function stripWorkings({ problems, ...figures }: Plan): PlanView {
-  return { ...(strip(figures) as Omit<PlanView, 'problems'>), problems };
+export function stripWorkings({ problems, parts, ...figures }: Plan): PlanView {
+  const rest = strip(figures) as Omit<PlanView, 'problems' | 'parts'>;
+  return { ...rest, parts: parts.map(strippedPart), problems };
+}
+
+const strippedParts = new WeakMap<Plan['parts'][number], PlanView['parts'][number]>();
+
+/** A part's plan that is the object of before gives the view of before: with thousands of rows, all but a few are. */
+function strippedPart(part: Plan['parts'][number]): PlanView['parts'][number] {
+  let view = strippedParts.get(part);
+  if (view === undefined) {
+    view = strip(part) as PlanView['parts'][number];
+    strippedParts.set(part, view);
+  }
+  return view;
 }
 
 function strip(value: unknown): unknown {

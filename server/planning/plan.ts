@@ -7,6 +7,7 @@ import { planNeeds } from './finish/plan-needs.ts';
 import { planParts } from './geometry/plan-parts.ts';
 import { planGroups } from './ledger/plan-groups.ts';
 import { planTotals } from './ledger/plan-totals.ts';
+import { type PlanMemory, planMemory } from './plan-memory.ts';
 import type { Plan } from './plan-output.ts';
 import type { ProjectInput } from './project-input.ts';
 
@@ -16,12 +17,15 @@ import type { ProjectInput } from './project-input.ts';
  *
  * Pure: the same input gives a deeply equal plan. Nothing here throws for what a user can type; a bad cell or row
  * becomes a located problem and the figures that hang on it are null.
+ *
+ * `memory`, kept from one planning of a project to the next, saves working out again what an edit did not touch; the
+ * plan is the same without it.
  */
-export function plan(input: ProjectInput): Plan {
+export function plan(input: ProjectInput, memory: PlanMemory = planMemory()): Plan {
   const sizes = planSizes(input);
-  const geometry = planParts(input, sizes.values);
+  const geometry = planParts(input, sizes.values, memory.parts);
   const banding = planBanding(input, geometry.parts);
-  const cutting = planMaterials(input, geometry.parts);
+  const cutting = planMaterials(input, geometry.parts, 1, memory.materials);
   const finish = planFinish(input, geometry.parts);
   const stages = {
     parts: geometry.parts,

@@ -6,6 +6,7 @@ import type { RowTable } from '../../db/project-rows.ts';
 import { readProject } from '../../db/read-project.ts';
 import { projectInput } from '../../server/http/project-input.ts';
 import { plan } from '../../server/planning/plan.ts';
+import { planMemory } from '../../server/planning/plan-memory.ts';
 import { type OpenProject, openProject } from '../db/open-project.ts';
 
 /** Random edits that a plan feels: rows, moves, settings, named sizes, recipes and their steps. */
@@ -88,6 +89,20 @@ function changesOf(project: OpenProject, { kind, row, text, number }: Edit): Cha
   }
 }
 
+/** Edits a fresh project and gives every state that the edits lead through to `look`. */
+function follow(edits: readonly Edit[], look: (project: OpenProject) => void): OpenProject {
+  const project = openProject();
+  look(project);
+  for (const one of edits) {
+    const before = project.revision();
+    const changes = changesOf(project, one);
+    if (changes.length === 0) continue;
+    project.change(...changes);
+    if (project.revision() > before) look(project);
+  }
+  return project;
+}
+
 /** The project with everything reckoned from it. */
 function whole(project: OpenProject): unknown {
   const stored = readProject(project.db, project.id);
@@ -98,15 +113,8 @@ describe('any sequence of edits', () => {
   it('undone and done again goes through the identical projects and plans', () => {
     fc.assert(
       fc.property(fc.array(edit, { minLength: 1, maxLength: 10 }), (edits) => {
-        const project = openProject();
-        const states = [whole(project)];
-        for (const one of edits) {
-          const before = project.revision();
-          const changes = changesOf(project, one);
-          if (changes.length === 0) continue;
-          project.change(...changes);
-          if (project.revision() > before) states.push(whole(project));
-        }
+        const states: unknown[] = [];
+        const project = follow(edits, (state) => states.push(whole(state)));
         for (const state of states.slice(0, -1).toReversed()) {
           project.undo();
           expect(whole(project)).toEqual(state);
@@ -114,6 +122,27 @@ describe('any sequence of edits', () => {
         for (const state of states.slice(1)) {
           project.redo();
           expect(whole(project)).toEqual(state);
+        }
+      }),
+      { numRuns: 7 },
+    );
+  });
+  it('is planned with a memory as it is without one', () => {
+    fc.assert(
+      fc.property(fc.array(edit, { minLength: 1, maxLength: 10 }), (edits) => {
+        const memory = planMemory();
+        const look = (project: OpenProject): void => {
+          const input = projectInput(readProject(project.db, project.id), catalogue);
+          expect(plan(input, memory)).toEqual(plan(input));
+        };
+        let states = 0;
+        const project = follow(edits, (state) => {
+          states++;
+          look(state);
+        });
+        for (; states > 1; states--) {
+          project.undo();
+          look(project);
         }
       }),
       { numRuns: 7 },

@@ -6,9 +6,11 @@ import {
   readQuantityCell,
 } from '../dimensions/read-cell.ts';
 import { isPositive } from '../finish/is-positive.ts';
+import type { PlanMemory } from '../plan-memory.ts';
 import type { PartPlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { Measurement, ProjectInput } from '../project-input.ts';
+import { roundMemory } from '../round-memory.ts';
 import { bandFacts } from './band-facts.ts';
 import { filmCoats } from './film-coats.ts';
 import type { PartContext } from './part-context.ts';
@@ -21,13 +23,15 @@ import { productThickness } from './product-thickness.ts';
  *
  * `sizes`: values of the named sizes, mm, under their `nameKey`, as `planSizes` gives them. Result: a plan per row,
  * in their order, and the problems of their cells, of measured thicknesses and of the settings they hang on. No
- * source: the functions called name theirs.
+ * source: the functions called name theirs. `memory` saves planning rows anew that are as they were; the answer is the
+ * same without it.
  *
  * Example: a project of no rows has no part plans and no problems.
  */
 export function planParts(
   input: ProjectInput,
   sizes: ReadonlyMap<string, number>,
+  memory: PlanMemory['parts'] = roundMemory(),
 ): { readonly parts: readonly PartPlan[]; readonly problems: readonly Problem[] } {
   const { problems: settingProblems, ...settings } = partSettings(input.settings);
   const measured = new Map(input.measurements.map((one) => [one.productId, usableMm(one)]));
@@ -52,8 +56,12 @@ export function planParts(
 
   const parts: PartPlan[] = [];
   const problems: Problem[] = [...settingProblems, ...measurementProblems(input.measurements)];
+  const planOf = memory.begin(
+    [input.settings, input.recipes, input.measurements, input.sizes, [...sizes]],
+    [input.catalogue],
+  );
   for (const row of input.parts) {
-    const planned = planPart(row, context);
+    const planned = planOf(row, () => planPart(row, context));
     parts.push(planned.part);
     problems.push(...planned.problems);
   }
