@@ -42,7 +42,7 @@ import type { CalendarPlan } from '../planning/calendar/calendar-plan.ts';
 import type { ClockShift } from '../planning/calendar/clock-shift.ts';
 import type { SawCut } from '../planning/cutting/cut-order.ts';
 import type { Values } from '../planning/figure.ts';
-import type { LedgerPlan, QuotePlan } from '../planning/ledger/ledger-plan.ts';
+import type { CustomerSheet, LedgerPlan, QuotePlan } from '../planning/ledger/ledger-plan.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Problem, ProblemCode } from '../planning/problem.ts';
 import type { ProjectSettings } from '../planning/project-input.ts';
@@ -327,6 +327,7 @@ export type { CalendarPlan, ClockShift };
  * - GET /api/projects/:id/buying -> BuyingAnswer
  * - GET /api/projects/:id/ledger -> LedgerAnswer
  * - GET /api/projects/:id/quotes/:quoteId -> QuoteAnswer
+ * - GET /api/projects/:id/quotes/:quoteId/sheet -> CustomerSheetAnswer (nothing inner travels)
  * - GET /api/projects/:id/supplier-message?supplier=:id&prices=no|yes -> SupplierMessage (empty id: no supplier named)
  * - GET /api/projects/:id/export/order-list.csv and .xlsx, export/ledger.csv and .xlsx
  * Figures in these answers carry their workings, so that they open without asking again.
@@ -347,6 +348,10 @@ export interface LedgerAnswer extends LedgerPlan {
 }
 export interface QuoteAnswer extends QuotePlan {
   readonly revision: number;
+  readonly currency: string;
+}
+/** GET /api/projects/:id/quotes/:quoteId/sheet: what the customer may see, and nothing else. */
+export interface CustomerSheetAnswer extends CustomerSheet {
   readonly currency: string;
 }
 /** A text ready to paste, and its parts. */

@@ -8,7 +8,7 @@ import type {
   PriceHistory,
   SpendPoint,
 } from '../planning/ledger/ledger-plan.ts';
-import type { LedgerAnswer, QuoteAnswer } from './contract.ts';
+import type { CustomerSheetAnswer, LedgerAnswer, QuoteAnswer } from './contract.ts';
 import { figureSchema, problemSchema } from './plan-schemas.ts';
 import { costCategory } from './schemas.ts';
 
@@ -118,3 +118,7 @@ export const quoteAnswerSchema = z
     problems: z.array(problemSchema),
   })
   .meta({ id: 'QuoteAnswer' }) satisfies z.ZodType<QuoteAnswer>;
+
+export const customerSheetAnswerSchema = z
+  .strictObject({ ...sheetShape, currency: z.string() })
+  .meta({ id: 'CustomerSheetAnswer' }) satisfies z.ZodType<CustomerSheetAnswer>;

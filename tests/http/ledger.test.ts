@@ -101,6 +101,34 @@ describe('the ledger over HTTP', () => {
     }
   });
 
+  it('works a quote out, and sends the customer’s sheet without anything inner', async () => {
+    const { app, path, change } = await opened();
+    const { inserted } = await change([
+      {
+        op: 'insert',
+        table: 'quotes',
+        tempId: 'q',
+        values: {
+          title: 'Desk',
+          materialsMinor: 41117,
+          hours: 17,
+          rateMinorPerHour: 2903,
+          markupPercent: 13,
+          validUntil: '2027-03-10',
+        },
+      },
+    ]);
+    // 411.17 + 13 % 53.45 + 17 h x 29.03 = 493.51: 958.13; 20 % tax 191.63 (191.626).
+    const { body } = await app.send('get', `${path}/quotes/${inserted.q}`);
+    expect(body).toMatchObject({ net: { value: 95813 }, tax: { value: 19163 }, total: { value: 114976 } });
+    const { text, body: sheet } = await app.send('get', `${path}/quotes/${inserted.q}/sheet`);
+    expect(sheet).toMatchObject({ title: 'Desk', totalMinor: 114976, expired: false, currency: 'EUR' });
+    for (const secret of ['41117', '5345', '49351', '2903', 'markup', 'hours', 'rule'])
+      expect(text).not.toContain(secret);
+    await app.refused(app.send('get', `${path}/quotes/9999`), 404, 'not-found');
+    await app.refused(app.send('get', `${path}/quotes/x/sheet`), 404, 'not-found');
+  });
+
   it('of a project that is not there is refused', async () => {
     const { app } = await opened();
     await app.refused(app.send('get', '/api/projects/999/ledger'), 404, 'not-found');

@@ -1,11 +1,20 @@
+import { z } from 'zod';
+import { dateInZone } from '../../calendar-search/zone-days.ts';
 import { currencyDigits } from '../../planning/display/currency-digits.ts';
-import type { LedgerAnswer } from '../contract.ts';
-import { ledgerAnswerSchema } from '../ledger-schemas.ts';
+import { planQuote } from '../../planning/ledger/plan-quote.ts';
+import type { AppContext } from '../app-context.ts';
+import type { CustomerSheetAnswer, LedgerAnswer, QuoteAnswer } from '../contract.ts';
+import { HttpRefusal } from '../http-refusal.ts';
+import { customerSheetAnswerSchema, ledgerAnswerSchema, quoteAnswerSchema } from '../ledger-schemas.ts';
 import { projectLedger } from '../project-ledger.ts';
 import { type Route, route } from '../route.ts';
 import { projectParams } from '../schemas.ts';
 
-/** What a project may cost, costs and will cost. */
+const quoteParams = projectParams.extend({
+  quoteId: z.string().regex(/^\d{1,15}$/, 'must be the number of a row'),
+});
+
+/** What a project may cost, costs and will cost, and what is asked for it. */
 export const ledgerRoutes: readonly Route[] = [
   route({
     method: 'get',
@@ -27,4 +36,46 @@ export const ledgerRoutes: readonly Route[] = [
       };
     },
   }),
+  route({
+    method: 'get',
+    path: '/api/projects/{id}/quotes/{quoteId}',
+    summary: 'A quote worked out, with its inner costs; its sheet alone is what the customer sees.',
+    group: 'plan',
+    params: quoteParams,
+    answer: quoteAnswerSchema,
+    handle: ({ params }, context): QuoteAnswer => quoteAnswer(Number(params.id), params.quoteId, context),
+  }),
+  route({
+    method: 'get',
+    path: '/api/projects/{id}/quotes/{quoteId}/sheet',
+    summary: 'What the customer sees of a quote, and nothing of its inner costs.',
+    group: 'plan',
+    params: quoteParams,
+    answer: customerSheetAnswerSchema,
+    handle({ params }, context): CustomerSheetAnswer {
+      const { sheet, currency } = quoteAnswer(Number(params.id), params.quoteId, context);
+      return { ...sheet, currency };
+    },
+  }),
 ];
+
+function quoteAnswer(
+  projectId: number,
+  quoteId: string,
+  { plans, now }: Pick<AppContext, 'plans' | 'now'>,
+): QuoteAnswer {
+  const { input, plan, project } = plans.current(projectId);
+  const quote = input.quotes.find(({ id }) => id === quoteId);
+  if (quote === undefined)
+    throw new HttpRefusal(
+      'not-found',
+      `This project has no quote ${quoteId}.`,
+      'Choose one of its quotes, or undo its deletion.',
+    );
+  const today = dateInZone(now(), input.settings.timeZone);
+  return {
+    revision: project.revision,
+    currency: input.settings.currency,
+    ...planQuote(quote, { input, plan, today }),
+  };
+}
