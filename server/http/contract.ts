@@ -319,6 +319,10 @@ export type { CalendarPlan, ClockShift };
  * not add an `onHand` row for them. A coat takes from stock by its row of `doneTasks` (its litres, or the planned ones
  * where none were measured).
  *
+ * An order line is counted for the line of the buy list whose product it names, or whose product its product may stand in
+ * for; one without a product for the line whose id is its `packId` (`extra-7`), else for the one of its name. So an order
+ * made from `BuyingLine.packs` takes over packId, productId (empty for null), count, amount as packAmount, and price.
+ *
  * Suppliers are of the catalogue: PATCH /api/suppliers/:id also takes currency, deliveryMinor, freeDeliveryFromMinor,
  * minimumOrderMinor, surchargeMinor and workingDays (0 is Monday); POST /api/suppliers/:id/retire and /restore; DELETE
  * is refused with `in-use` while a product or a project names the supplier.

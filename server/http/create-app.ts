@@ -36,7 +36,7 @@ export interface App {
 export function createApp(db: Database, config: AppConfig): App {
   const { log, now = () => new Date() } = config;
   const answers = cuttingAnswers(db);
-  const plans = projectPlans(db, plan, answers);
+  const plans = projectPlans(db, plan, answers, now);
   const events = projectEvents();
   const settings = config.cutting ?? { ...DEFAULT_CUTTING, searchMs: 0 };
   const cutting = cuttingSearches({ db, plans, events, answers, settings, log, now });

@@ -3,6 +3,7 @@ import type { LedgerPlan } from '../planning/ledger/ledger-plan.ts';
 import { planLedger } from '../planning/ledger/plan-ledger.ts';
 import type { AppContext } from './app-context.ts';
 import type { CalendarAnswer } from './contract.ts';
+import { projectBuying } from './project-buying.ts';
 import type { PlannedProject } from './project-plans.ts';
 
 export interface LedgerToday {
@@ -23,7 +24,7 @@ export function projectLedger(
   const ledger = planLedger({
     input,
     plan,
-    buying: null,
+    buying: projectBuying({ plans, calendars, now }, projectId),
     handsOnMin: handsOnToCome(calendars.state(projectId)),
     today,
   });

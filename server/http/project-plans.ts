@@ -5,6 +5,8 @@ import { noSuchProject } from '../../db/current-revision.ts';
 import type { StoredProject } from '../../db/project-rows.ts';
 import { readRevision } from '../../db/projects.repository.ts';
 import { readProject } from '../../db/read-project.ts';
+import { dateInZone } from '../calendar-search/zone-days.ts';
+import { expiredOnHand } from '../planning/buying/stock/expired-on-hand.ts';
 import { type PlanMemory, planMemory } from '../planning/plan-memory.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Catalogue } from '../planning/product.ts';
@@ -21,7 +23,12 @@ export interface PlannedProject {
   readonly catalogueRevision: number;
   /** Rises with every cutting plan found that may make this plan better; no revision of the project. */
   readonly planVersion: number;
+  /** What the plan is made from: without leftovers that are past their date today. */
   readonly input: ProjectInput;
+  /** The same with all leftovers, for what shows them. */
+  readonly fullInput: ProjectInput;
+  /** Leftovers past their date, as a text to compare. */
+  readonly expired: string;
   readonly plan: Plan;
   readonly view: PlanView;
   readonly memory: PlanMemory;
@@ -51,6 +58,7 @@ export function projectPlans(
   db: Database,
   planner: (input: ProjectInput, memory?: PlanMemory) => Plan,
   answers: FoundAnswers,
+  now: () => Date,
 ): ProjectPlans {
   const solvents = readSolvents();
   const planned = new Map<number, PlannedProject>();
@@ -71,13 +79,36 @@ export function projectPlans(
       let entry = planned.get(projectId);
       const planVersion = answers.version(projectId);
       const stands = entry?.project.revision === revision && entry.catalogueRevision === catalogueNow;
-      if (entry === undefined || !stands || entry.planVersion !== planVersion) {
-        const project = entry !== undefined && stands ? entry.project : readProject(db, projectId);
-        const input = entry !== undefined && stands ? entry.input : projectInput(project, rows);
+      const kept = entry !== undefined && stands ? entry : null;
+      const project = kept?.project ?? readProject(db, projectId);
+      const fullInput = kept?.fullInput ?? projectInput(project, rows);
+      const gone = expiredOnHand(
+        fullInput.onHand,
+        rows.products,
+        dateInZone(now(), project.settings.timeZone),
+      );
+      const expired = [...gone].join(' ');
+      if (
+        entry === undefined ||
+        kept === null ||
+        kept.planVersion !== planVersion ||
+        kept.expired !== expired
+      ) {
+        const input = kept !== null && kept.expired === expired ? kept.input : usable(fullInput, gone);
         const memory = entry?.memory ?? planMemory();
         const plan = planner({ ...input, foundLayouts: answers.found(projectId) }, memory);
         const view = stripWorkings(plan);
-        entry = { project, catalogueRevision: catalogueNow, planVersion, input, plan, view, memory };
+        entry = {
+          project,
+          catalogueRevision: catalogueNow,
+          planVersion,
+          input,
+          fullInput,
+          expired,
+          plan,
+          view,
+          memory,
+        };
       }
       planned.delete(projectId);
       planned.set(projectId, entry);
@@ -95,4 +126,8 @@ export function projectPlans(
     },
     catalogue: () => currentCatalogue().rows,
   };
+}
+
+function usable(input: ProjectInput, gone: ReadonlySet<string>): ProjectInput {
+  return gone.size === 0 ? input : { ...input, onHand: input.onHand.filter(({ id }) => !gone.has(id)) };
 }

@@ -4,6 +4,7 @@ import { openApiDocument } from '../openapi.ts';
 import { type Route, route } from '../route.ts';
 import { VERSION } from '../version.ts';
 import { attachmentRoutes } from './attachments.ts';
+import { buyingRoutes } from './buying.ts';
 import { calendarRoutes } from './calendar.ts';
 import { catalogueRoutes } from './catalogue.ts';
 import { cuttingRoutes } from './cutting.ts';
@@ -39,6 +40,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...cuttingRoutes,
   ...cuttingSearchRoutes,
   ...calendarRoutes,
+  ...buyingRoutes,
   ...ledgerRoutes,
   ...readingRoutes,
   ...importRoutes,

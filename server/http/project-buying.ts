@@ -1,0 +1,30 @@
+import { dateInZone } from '../calendar-search/zone-days.ts';
+import { planPurchases } from '../planning/buying/plan-purchases.ts';
+import type { AppContext } from './app-context.ts';
+import type { BuyingAnswer } from './contract.ts';
+
+/** What is to be ordered, what is on its way and what is there, on today's date in the project's time zone. */
+export function projectBuying(
+  { plans, calendars, now }: Pick<AppContext, 'plans' | 'calendars' | 'now'>,
+  projectId: number,
+): BuyingAnswer {
+  const { project, fullInput, plan } = plans.current(projectId);
+  const calendar = calendars.state(projectId);
+  return {
+    revision: project.revision,
+    ...planPurchases({
+      input: fullInput,
+      plan,
+      today: dateInZone(now(), project.settings.timeZone),
+      calendar:
+        calendar.plan === null
+          ? null
+          : {
+              plan: calendar.plan,
+              firstDate: calendar.firstDate,
+              clockShifts: calendar.clockShifts,
+              stale: calendar.stale,
+            },
+    }),
+  };
+}

@@ -1,0 +1,223 @@
+import { figure } from '../figure.ts';
+import { CATEGORY_OF_KIND } from '../ledger/constants.ts';
+import type { BuyLine, Plan } from '../plan-output.ts';
+import type { Product } from '../product.ts';
+import type { ProjectInput } from '../project-input.ts';
+import type { BuyingLine, BuyingPlan } from './buying-plan.ts';
+import { type BuyingCalendar, neededByReader } from './dates/needed-by.ts';
+import { extraPurchase } from './extra-purchase.ts';
+import { groupedBy } from './grouped-by.ts';
+import { lineAmounts, orderedAmounts } from './line-amounts.ts';
+import { orderLineCounts } from './orders/order-line-counts.ts';
+import { orderStates } from './orders/order-states.ts';
+import { type OpenLine, placeLines } from './place-lines.ts';
+import { purchaseProblems } from './purchase-problems.ts';
+import { coatUses } from './stock/coat-uses.ts';
+import { gotCoverages } from './stock/got-coverages.ts';
+import { productStocks } from './stock/product-stock.ts';
+import { stockItems } from './stock/stock-items.ts';
+import { lineOffers, type Wanted } from './suppliers/line-offers.ts';
+import { piecesToOrder } from './suppliers/pieces-to-order.ts';
+import { supplierBaskets } from './suppliers/supplier-baskets.ts';
+
+export interface PurchaseQuestion {
+  /** The project with all that is on hand, also what is past its date. */
+  readonly input: ProjectInput;
+  /** Its plan, made without what is past its date. */
+  readonly plan: Pick<Plan, 'buy' | 'recipes'>;
+  /** YYYY-MM-DD in the project's time zone. */
+  readonly today: string;
+  readonly calendar: BuyingCalendar | null;
+}
+
+/**
+ * What is still to be ordered, from whom and until when; what is on its way; and what is in the shop?
+ *
+ * @param question the project, its plan, the day, and its coat calendar
+ * @returns see `BuyingPlan`; deterministic, and never an exception for what a user can type
+ *
+ * Source: `lineAmounts`, `lineOffers`, `chooseSuppliers`, `orderBy`; nothing is computed here. Valid range: any project.
+ * Departures: rolls, sheets and boards are bought as their cutting plan has them; a product is bought from one supplier.
+ */
+export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion): BuyingPlan {
+  const { catalogue, settings, orderLines, receipts } = input;
+  const products = new Map(catalogue.products.map((product) => [product.id, product]));
+  const receiptsOf = groupedBy(receipts, ({ orderLineId }) => orderLineId);
+  const counts = new Map(
+    orderLines.map((line) => [line.id, orderLineCounts(line, receiptsOf.get(line.id) ?? [])]),
+  );
+  const uses = coatUses(input, plan.recipes, calendar);
+  const usesOf = groupedBy(uses, ({ productId }) => productId);
+  const stocks = productStocks(input, uses, today);
+  const orderedOf = groupedBy(orderLines, ({ productId }) => productId);
+  const neededBy = neededByReader(input, calendar);
+  const planLines = withOrderedOnly(plan.buy.lines, input, products);
+
+  const amountsOf = (line: BuyLine, product: Product, borrowed: Borrowed = []) =>
+    lineAmounts({
+      line,
+      product,
+      stock: stocks.get(product.id),
+      ordered: orderedAmounts(orderedOf.get(product.id) ?? [], counts),
+      uses: usesOf.get(product.id) ?? [],
+      borrowed,
+    });
+  const spare = surpluses();
+  const lines = planLines.map((line): OpenLine => {
+    const product = line.productId === null ? undefined : products.get(line.productId);
+    if (product === undefined) return extraPurchase(line, input, counts);
+    const stands = substitutesOf(product.id);
+    const amounts = amountsOf(line, product);
+    const cut = isCutToSize(product);
+    const lent = cut ? [] : borrow(amounts.toOrder.value ?? 0, stands);
+    const final = lent.length === 0 ? amounts : amountsOf(line, product, lent);
+    const wanted = cut ? piecesWanted(line, product, stands) : amountWanted(final.toOrder.value);
+    const offers =
+      wanted === null
+        ? []
+        : lineOffers({ products: [product, ...stands], wanted, catalogue, currency: settings.currency });
+    const toOrder =
+      cut && wanted?.kind === 'pieces' && final.toOrder.value !== null
+        ? piecesFigure(line, wanted)
+        : final.toOrder;
+    return { line, product, amounts: { ...final, toOrder }, offers, wanted, extraPacks: null };
+  });
+
+  const placed = placeLines({ lines, input, neededBy, today });
+  const taxPercent = usableTax(settings.taxPercent);
+  return {
+    today,
+    lines: placed.lines,
+    baskets: supplierBaskets(placed.lines, catalogue.suppliers, settings.currency, taxPercent),
+    choice: placed.choice,
+    orders: orderStates(input, counts, today),
+    stock: stockItems(catalogue.products, stocks, uses),
+    coverages: gotCoverages(input, plan.recipes, uses),
+    problems: purchaseProblems({ input, plan, today, counts, uses, stocks, lines: placed.lines }),
+  };
+
+  function substitutesOf(productId: string): readonly Product[] {
+    return input.substitutes
+      .filter((row) => row.productId === productId && row.substituteId !== productId)
+      .flatMap(({ substituteId }) => products.get(substituteId) ?? [])
+      .filter(({ unit }) => unit === products.get(productId)?.unit);
+  }
+
+  /** What there is of products that may stand in for others, beyond their own need. */
+  function surpluses(): Map<string, number> {
+    const spares = new Map<string, number>();
+    for (const { substituteId } of input.substitutes) {
+      const product = products.get(substituteId);
+      if (product === undefined || isCutToSize(product)) continue;
+      const own = planLines.find(({ productId }) => productId === substituteId);
+      spares.set(substituteId, amountsOf(own ?? nothingOf(product), product).surplus);
+    }
+    return spares;
+  }
+
+  function borrow(short: number, stands: readonly Product[]): Borrowed {
+    let open = short;
+    return stands.flatMap(({ id, name }) => {
+      const amount = Math.min(open, spare.get(id) ?? 0);
+      if (amount <= 0) return [];
+      open -= amount;
+      spare.set(id, (spare.get(id) ?? 0) - amount);
+      return [{ name, amount }];
+    });
+  }
+
+  function piecesWanted(line: BuyLine, product: Product, stands: readonly Product[]): Wanted | null {
+    if (line.toBuy.value === null) return null;
+    const planned = line.packs.flatMap(({ id, count }) => {
+      const pack = product.packs.find((one) => one.id === id);
+      return pack === undefined ? [] : [{ pack, count }];
+    });
+    const spoiled = Math.floor((stocks.get(product.id)?.usedByHand ?? 0) / (planned[0]?.pack.amount ?? 1));
+    const ordered = [product, ...stands].flatMap(({ id, packs }) =>
+      (orderedOf.get(id) ?? []).map((row) => ({
+        pack: packs.find((one) => one.id === row.packId) ?? null,
+        amount: row.packAmount,
+        count: counts.get(row.id)?.kept ?? 0,
+      })),
+    );
+    const more = planned.map((one, at) => (at === 0 ? { ...one, count: one.count + spoiled } : one));
+    return { kind: 'pieces', packs: piecesToOrder(more, ordered) };
+  }
+}
+
+type Borrowed = readonly { readonly name: string; readonly amount: number }[];
+
+function amountWanted(amount: number | null): Wanted | null {
+  return amount === null ? null : { kind: 'amount', amount };
+}
+
+function piecesFigure(line: BuyLine, wanted: Extract<Wanted, { kind: 'pieces' }>): BuyingLine['toOrder'] {
+  return figure(
+    wanted.packs.reduce((sum, { pack, count }) => sum + pack.amount * count, 0),
+    line.unit,
+    {
+      rule: 'to order = the whole packs of the cutting plan that are not ordered yet',
+      inputs: [
+        ...line.packs.map(({ label, count }) => ({
+          name: `${label} in the cutting plan`,
+          value: count,
+          unit: 'pcs' as const,
+        })),
+        ...wanted.packs.map(({ pack, count }) => ({
+          name: `${pack.label} still to order`,
+          value: count,
+          unit: 'pcs' as const,
+        })),
+      ],
+    },
+  );
+}
+
+/** The plan's lines, and one for each catalogue product that is ordered although nothing needs it any more. */
+function withOrderedOnly(
+  lines: readonly BuyLine[],
+  { orderLines, substitutes }: ProjectInput,
+  products: ReadonlyMap<string, Product>,
+): readonly BuyLine[] {
+  const known = new Set([
+    ...lines.map(({ productId }) => productId ?? ''),
+    ...substitutes.map(({ substituteId }) => substituteId),
+  ]);
+  const more = [...new Set(orderLines.map(({ productId }) => productId))].flatMap((id) => {
+    const product = products.get(id);
+    return product === undefined || known.has(id) ? [] : [nothingOf(product)];
+  });
+  return [...lines, ...more];
+}
+
+function nothingOf(product: Product): BuyLine {
+  const none = figure(0, product.unit, { rule: 'nothing in the project needs it', inputs: [] });
+  const free = figure(0, 'minor', { rule: 'nothing to buy', inputs: [] });
+  return {
+    id: product.id,
+    productId: product.id,
+    name: product.name,
+    category: CATEGORY_OF_KIND[product.kind],
+    supplierId: null,
+    supplierName: '',
+    unit: product.unit,
+    need: none,
+    onHand: none,
+    toBuy: none,
+    packs: [],
+    boughtAmount: none,
+    leftover: none,
+    cost: free,
+    fewestPacks: [],
+    fewestPacksCost: free,
+    notes: ['Ordered, although nothing in the project needs it now.'],
+  };
+}
+
+function isCutToSize({ kind }: Product): boolean {
+  return kind === 'sheet' || kind === 'board' || kind === 'banding';
+}
+
+function usableTax(percent: number | null): number | null {
+  return percent !== null && percent >= 0 && percent <= 100 ? percent : null;
+}
