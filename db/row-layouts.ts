@@ -270,5 +270,7 @@ export const ROW_LAYOUTS: { readonly [Table in RowTable]: RowLayout } = {
     markupPercent: ['real', 'markup', 0],
     taxPercent: ['optional-real', 'tax', null],
     note: ['text', 'note', ''],
+    sender: ['text', 'sender', ''],
+    shown: ['text', 'what the customer sees', 'price'],
   }),
 };

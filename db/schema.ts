@@ -556,7 +556,9 @@ CREATE TABLE quote (
   rate_minor_per_hour INTEGER,
   markup_percent REAL NOT NULL,
   tax_percent REAL,
-  note TEXT NOT NULL
+  note TEXT NOT NULL,
+  sender TEXT NOT NULL DEFAULT '',
+  shown TEXT NOT NULL DEFAULT 'price'
 ) STRICT;
 CREATE INDEX quote_by_project ON quote (project_id, position);
 

@@ -8,6 +8,7 @@ import { cuttingWishes } from './006-cutting-wishes.ts';
 import { deletedProjects } from './007-deleted-projects.ts';
 import { ledger } from './008-ledger.ts';
 import { shippedProducts } from './009-shipped-products.ts';
+import { quoteSheets } from './010-quote-sheets.ts';
 
 /** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
 export const ALL_MIGRATIONS: readonly Migration[] = [
@@ -20,4 +21,5 @@ export const ALL_MIGRATIONS: readonly Migration[] = [
   deletedProjects,
   ledger,
   shippedProducts,
+  quoteSheets,
 ];

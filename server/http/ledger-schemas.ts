@@ -6,6 +6,7 @@ import type {
   OrderMoney,
   PaymentMoney,
   PriceHistory,
+  QuoteLine,
   SpendPoint,
 } from '../planning/ledger/ledger-plan.ts';
 import type { CustomerSheetAnswer, LedgerAnswer, QuoteAnswer } from './contract.ts';
@@ -84,6 +85,7 @@ export const ledgerAnswerSchema = z
   .meta({ id: 'LedgerAnswer' }) satisfies z.ZodType<LedgerAnswer>;
 
 const sheetShape = {
+  sender: z.string(),
   title: z.string(),
   customer: z.string(),
   date: z.string(),
@@ -91,6 +93,14 @@ const sheetShape = {
   expired: z.boolean().nullable(),
   sections: z.array(
     z.strictObject({ name: z.string(), pieces: z.number().nullable(), parts: z.array(z.string()) }),
+  ),
+  lines: z.array(
+    z.strictObject({
+      kind: z.enum(['materials', 'work']),
+      hours: z.number().nullable(),
+      rateMinorPerHour: minor.nullable(),
+      minor: minor.nullable(),
+    }) satisfies z.ZodType<QuoteLine>,
   ),
   netMinor: minor.nullable(),
   taxPercent: z.number().nullable(),
@@ -100,7 +110,8 @@ const sheetShape = {
 };
 const customerSheet = z.strictObject(sheetShape).meta({
   id: 'CustomerSheet',
-  description: 'What the customer sees: no materials, hours, rates or markup.',
+  description:
+    'What the customer sees: no cost of materials and no markup; hours and rate only where the quote says so.',
 }) satisfies z.ZodType<CustomerSheet>;
 
 export const quoteAnswerSchema = z

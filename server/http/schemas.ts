@@ -9,6 +9,7 @@ import type {
   PartInput,
   Payment,
   ProjectSettings,
+  Quote,
   Receipt,
   Recipe,
   StepKind,
@@ -276,6 +277,8 @@ export const rowShapes = {
     markupPercent: z.number().min(0).max(1000),
     taxPercent: percent.nullable(),
     note: cell,
+    sender: cell,
+    shown: oneOf<Quote['shown']>({ price: true, work: true }),
   },
 } satisfies { readonly [Table in RowTable]: Readonly<Record<FieldName<Table>, z.ZodType>> };
 

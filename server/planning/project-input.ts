@@ -411,6 +411,10 @@ export interface Quote {
   /** Null takes the project's; where that is null too, the price is before tax. */
   readonly taxPercent: number | null;
   readonly note: string;
+  /** Whom it is from, as it stands at the head of the sheet: name, address, telephone, on lines of their own. */
+  readonly sender: string;
+  /** What the sheet breaks the price down into; `work`: materials with their markup, and the hours with their rate. */
+  readonly shown: 'price' | 'work';
 }
 
 export type CostCategory =

@@ -186,6 +186,8 @@ export const smallProject: NewProject = {
       markupPercent: 15,
       taxPercent: null,
       note: '',
+      sender: '',
+      shown: 'price',
     },
   ],
 };

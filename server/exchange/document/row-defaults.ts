@@ -151,6 +151,8 @@ export const QUOTE_DEFAULTS: Without<Quote, never> = {
   markupPercent: 0,
   taxPercent: null,
   note: '',
+  sender: '',
+  shown: 'price',
 };
 
 export const DAY_OFF_DEFAULTS: Without<DayOff, 'date'> = { note: '' };

@@ -4,6 +4,7 @@ import type {
   CostCategory,
   PartInput,
   Payment,
+  Quote,
   Receipt,
   Recipe,
   StepKind,
@@ -267,4 +268,6 @@ export const quoteRow = z.strictObject({
   markupPercent: z.number().min(0).max(1000).default(QUOTE_DEFAULTS.markupPercent),
   taxPercent: percent.nullable().default(QUOTE_DEFAULTS.taxPercent),
   note,
+  sender: cell.default(QUOTE_DEFAULTS.sender),
+  shown: choice<Quote['shown']>('price', 'work').default(QUOTE_DEFAULTS.shown),
 });

@@ -3,14 +3,15 @@ import type { Figure } from '../figure.ts';
 import type { PartPlan } from '../plan-output.ts';
 import type { ProjectInput, Quote } from '../project-input.ts';
 import { groupRows } from './group-rows.ts';
-import type { CustomerSheet } from './ledger-plan.ts';
+import type { CustomerSheet, QuoteLine } from './ledger-plan.ts';
 
 /**
  * What does the customer see of a quote?
  *
  * @param given the price in whole minor units, and the parts that are built
- * @returns title, dates, what is built by section, and the price; nothing of materials, hours, rates or markup. A part is
- *   listed by its name and number of pieces; one without a name is counted only.
+ * @returns title, dates, what is built by section, and the price; never what materials cost or the markup. A part is
+ *   listed by its name and number of pieces; one without a name is counted only. Where the quote shows its work, the price
+ *   without tax is the sum of two lines: materials with their markup in one amount, and the hours at their rate.
  *
  * Source: definition. Example: a section "Case" of 2 sides and a top has 3 pieces: "2 x Side", "Top".
  */
@@ -19,6 +20,9 @@ export function customerSheet(
   {
     input,
     parts,
+    sold,
+    labour,
+    rateMinorPerHour,
     net,
     taxPercent,
     tax,
@@ -27,6 +31,10 @@ export function customerSheet(
   }: {
     readonly input: Pick<ProjectInput, 'parts' | 'settings'>;
     readonly parts: readonly PartPlan[];
+    /** Materials with their markup. */
+    readonly sold: Figure;
+    readonly labour: Figure;
+    readonly rateMinorPerHour: number | null;
     readonly net: Figure;
     readonly taxPercent: number | null;
     readonly tax: Figure;
@@ -35,7 +43,12 @@ export function customerSheet(
   },
 ): CustomerSheet {
   const piecesOf = new Map(parts.map(({ id, quantity }) => [id, quantity.value]));
+  const lines: readonly QuoteLine[] = [
+    { kind: 'materials', hours: null, rateMinorPerHour: null, minor: sold.value },
+    { kind: 'work', hours: quote.hours, rateMinorPerHour, minor: labour.value },
+  ];
   return {
+    sender: quote.sender,
     title: quote.title === '' ? input.settings.name : quote.title,
     customer: quote.customer,
     date: quote.date,
@@ -56,6 +69,7 @@ export function customerSheet(
         }),
       };
     }),
+    lines: quote.shown === 'work' ? lines : [],
     netMinor: net.value,
     taxPercent,
     taxMinor: tax.value,

@@ -103,7 +103,10 @@ export interface PricePoint {
   readonly priceMinor: number;
 }
 
-/** One quote worked out: inner costs for the shop, and what the customer sees. Amounts without tax unless said. */
+/**
+ * One quote worked out: inner costs for the shop, and what the customer sees. Amounts without tax unless said, in whole
+ * minor units. Rounding: markup, labour and tax are each rounded half up once; sums are sums of those.
+ */
 export interface QuotePlan {
   readonly id: string;
   readonly materials: Figure;
@@ -117,8 +120,9 @@ export interface QuotePlan {
   readonly problems: readonly Problem[];
 }
 
-/** The customer's sheet: no materials, hours, rates or markup. */
+/** The customer's sheet: no cost of materials and no markup; hours and their rate only where the quote says so. */
 export interface CustomerSheet {
+  readonly sender: string;
   readonly title: string;
   readonly customer: string;
   readonly date: string;
@@ -131,9 +135,19 @@ export interface CustomerSheet {
     readonly pieces: number | null;
     readonly parts: readonly string[];
   }[];
+  /** What the price without tax is the sum of; empty when only the price is shown. */
+  readonly lines: readonly QuoteLine[];
   readonly netMinor: number | null;
   readonly taxPercent: number | null;
   readonly taxMinor: number | null;
   readonly totalMinor: number | null;
   readonly note: string;
+}
+
+export interface QuoteLine {
+  readonly kind: 'materials' | 'work';
+  /** Null beside materials. */
+  readonly hours: number | null;
+  readonly rateMinorPerHour: number | null;
+  readonly minor: number | null;
 }

@@ -62,6 +62,10 @@ export function planQuote(
       },
     ],
   );
+  const sold = allKnown('materials as sold = materials + markup', [
+    ['materials', materials],
+    ['markup', markup],
+  ]);
   const net = allKnown('net = materials + markup + labour', [
     ['materials', materials],
     ['markup', markup],
@@ -84,8 +88,19 @@ export function planQuote(
   return {
     id: quote.id,
     ...figures,
-    sheet: customerSheet(quote, { input, parts: plan.parts, net, taxPercent, tax, total, today }),
-    problems: quoteProblems(quote, { ...figures, today }),
+    sheet: customerSheet(quote, {
+      input,
+      parts: plan.parts,
+      sold,
+      labour,
+      rateMinorPerHour: rate,
+      net,
+      taxPercent,
+      tax,
+      total,
+      today,
+    }),
+    problems: quoteProblems(quote, { ...figures, rateMinorPerHour: rate, today }),
   };
 }
 

@@ -13,7 +13,13 @@ import type { Quote } from '../project-input.ts';
  */
 export function quoteProblems(
   quote: Quote,
-  given: { readonly materials: Figure; readonly labour: Figure; readonly today: string },
+  given: {
+    readonly materials: Figure;
+    readonly labour: Figure;
+    readonly total: Figure;
+    readonly rateMinorPerHour: number | null;
+    readonly today: string;
+  },
 ): readonly Problem[] {
   const { date, validUntil } = quote;
   const problem = (
@@ -50,7 +56,7 @@ export function quoteProblems(
           ),
         ]
       : []),
-    ...(given.labour.value === null
+    ...(given.labour.value === null && given.rateMinorPerHour === null
       ? [
           problem(
             'quote-rate-missing',
@@ -58,6 +64,17 @@ export function quoteProblems(
             'rateMinorPerHour',
             `The quote has ${quote.hours} hours but no rate for an hour.`,
             'Enter a rate in the quote, or one for the project in its settings.',
+          ),
+        ]
+      : []),
+    ...(given.total.value === null && given.materials.value !== null && given.rateMinorPerHour !== null
+      ? [
+          problem(
+            'amount-too-large',
+            'error',
+            'hours',
+            'The price of this quote is too large to be kept to the last unit.',
+            'Check its hours and the price of an hour.',
           ),
         ]
       : []),

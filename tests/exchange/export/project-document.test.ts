@@ -255,6 +255,8 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
       markupPercent: choice(0, 15, 1000),
       taxPercent: orNull(choice(0, 20)),
       note: text,
+      sender: text,
+      shown: choice('price', 'work'),
     }),
   ),
   orders: fc.constant([]),

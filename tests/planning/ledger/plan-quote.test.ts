@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planQuote } from '../../../server/planning/ledger/plan-quote.ts';
 import { plan } from '../../../server/planning/plan.ts';
@@ -18,6 +19,8 @@ function aQuote(more: Partial<Quote> = {}): Quote {
     markupPercent: 0,
     taxPercent: null,
     note: '',
+    sender: '',
+    shown: 'price',
     ...more,
   };
 }
@@ -130,9 +133,11 @@ describe('a quote', () => {
       'customer',
       'date',
       'expired',
+      'lines',
       'netMinor',
       'note',
       'sections',
+      'sender',
       'taxMinor',
       'taxPercent',
       'title',
@@ -143,5 +148,77 @@ describe('a quote', () => {
 
   it('takes the project’s name where it has no title', () => {
     expect(quoteOf({ title: '' }, { settings: { name: 'Seat' } }).sheet.title).toBe('Seat');
+  });
+
+  it('keeps its last cent where a computer cannot hold the decimals', () => {
+    // 1.1 h at 0.50 is 0.55; 1.15 h at 1.00 is 1.15, though 1.15 x 100 is 114.99999999999999 in binary.
+    const labour = (hours: number, rateMinorPerHour: number) =>
+      quoteOf({ materialsMinor: 0, hours, rateMinorPerHour }).labour.value;
+    expect([labour(1.1, 50), labour(1.15, 100)]).toEqual([55, 115]);
+    // 0.25 h at 0.98 is 0.245, rounded 0.25; at 0.97 it is 0.2425, rounded 0.24.
+    expect([labour(0.25, 98), labour(0.25, 97)]).toEqual([25, 24]);
+  });
+
+  it('takes a rate of 0 and a tax of 0 for what they are', () => {
+    const settings = { rateMinorPerHour: 3000, taxPercent: 8 };
+    // 400.00 + 2 h at 30.00 = 460.00; 8 % = 36.80.
+    expect(valuesOf(quoteOf({ materialsMinor: 40000, hours: 2 }, { settings }))).toEqual([
+      40000, 0, 6000, 46000, 3680, 49680,
+    ]);
+    const none = { materialsMinor: 40000, hours: 2, rateMinorPerHour: 0, taxPercent: 0 };
+    expect(valuesOf(quoteOf(none, { settings }))).toEqual([40000, 0, 0, 40000, 0, 40000]);
+  });
+
+  it('refuses a price too large to be kept to the last unit', () => {
+    // 100,000 h at 10,000,000,000.00 is 10^17 minor units, beyond 2^53.
+    const quote = quoteOf({ materialsMinor: 1, hours: 100_000, rateMinorPerHour: 1_000_000_000_000 });
+    expect(quote.total.value).toBeNull();
+    expect(quote.problems.map(({ code }) => code)).toEqual(['amount-too-large']);
+  });
+
+  it('shows the customer hours and their rate only where it says so', () => {
+    const given = { materialsMinor: 40000, markupPercent: 15, hours: 20, rateMinorPerHour: 4517 };
+    expect(quoteOf(given).sheet.lines).toEqual([]);
+    // Materials with markup 460.00; 20 h at 45.17 = 903.40. What they cost, 400.00, and the markup, 60.00, are not told.
+    const { sheet } = quoteOf({ ...given, shown: 'work', sender: 'The shop' });
+    expect(sheet.lines).toEqual([
+      { kind: 'materials', hours: null, rateMinorPerHour: null, minor: 46000 },
+      { kind: 'work', hours: 20, rateMinorPerHour: 4517, minor: 90340 },
+    ]);
+    expect(sheet.sender).toBe('The shop');
+    for (const secret of ['40000', '6000']) expect(JSON.stringify(sheet)).not.toContain(`:${secret}`);
+  });
+
+  it('adds up to the last unit, whatever went in and whatever is shown', () => {
+    const money = fc.integer({ min: 0, max: 1_000_000_000 });
+    const percent = (most: number) =>
+      fc.integer({ min: 0, max: most * 10_000 }).map((steps) => steps / 10_000);
+    const anyQuote = fc.record({
+      materialsMinor: money,
+      hours: fc.integer({ min: 0, max: 400_000 }).map((quarters) => quarters / 4),
+      rateMinorPerHour: fc.integer({ min: 0, max: 1_000_000 }),
+      markupPercent: percent(1000),
+      taxPercent: fc.option(percent(100)),
+      shown: fc.constantFrom('price' as const, 'work' as const),
+    });
+    fc.assert(
+      fc.property(anyQuote, (given) => {
+        const { sheet, ...inner } = quoteOf(given);
+        const { lines, netMinor, taxMinor, totalMinor } = sheet;
+        expect(lines.length).toBe(given.shown === 'work' ? 2 : 0);
+        if (lines.length > 0)
+          expect(lines.reduce((sum, { minor }) => sum + (minor ?? Number.NaN), 0)).toBe(netMinor);
+        expect(totalMinor).toBe((netMinor ?? Number.NaN) + (taxMinor ?? 0));
+        expect(Number.isSafeInteger(totalMinor)).toBe(true);
+        const { materials, markup, labour } = inner;
+        expect(netMinor).toBe(
+          [materials, markup, labour].reduce((sum, { value }) => sum + (value ?? Number.NaN), 0),
+        );
+        // Never more than half a unit off the exact tax.
+        const exact = ((netMinor ?? 0) * (given.taxPercent ?? 0)) / 100;
+        expect(Math.abs((taxMinor ?? 0) - exact)).toBeLessThanOrEqual(0.5 + exact * 1e-9);
+      }),
+      { numRuns: 1000 },
+    );
   });
 });
