@@ -11,6 +11,8 @@ import { groupLines } from './group-lines.ts';
 import { renderCost } from './render-cost.ts';
 import { renderExtras } from './render-extras.ts';
 import { renderOnHand } from './render-on-hand.ts';
+import { renderOrders } from './render-orders.ts';
+import { renderSubstitutes } from './render-substitutes.ts';
 import { renderSupplier } from './render-supplier.ts';
 
 /** What to order, by supplier, in whole packs; what it costs; lines of one's own; what is on the shelf. */
@@ -40,6 +42,6 @@ export function renderBuyScreen(state: AppState): TemplateResult {
             (group) => renderSupplier(book, group),
           )
     }
-    ${renderExtras(book)} ${renderOnHand(book)}
+    ${renderOrders(book)} ${renderExtras(book)} ${renderSubstitutes(book)} ${renderOnHand(book)}
   </section>`;
 }

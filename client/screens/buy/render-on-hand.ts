@@ -3,13 +3,14 @@ import { repeat } from 'lit-html/directives/repeat.js';
 import type { OnHandRow } from '../../../server/http/contract.ts';
 import type { ProductKind } from '../../../server/planning/product.ts';
 import { choiceInput } from '../../fields/choice-input.ts';
+import { dateInput } from '../../fields/date-input.ts';
 import { focusRow } from '../../fields/focus-row.ts';
 import { productChoices } from '../../fields/products-of.ts';
 import { addAct, removeAct } from '../../fields/row-acts.ts';
 import { addRow, saveChanges, saveField } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { stackCell, stackTable } from '../../fields/stack-table.ts';
-import { textInput } from '../../fields/text-input.ts';
+import { asTyped, textInput } from '../../fields/text-input.ts';
 import { readAmount } from '../../format/read-amount.ts';
 import { readLengthMm } from '../../format/read-length-mm.ts';
 import { readNumber } from '../../format/read-number.ts';
@@ -42,7 +43,7 @@ export function renderOnHand(book: ScreenBook): TemplateResult {
       </div>
       ${addAct('onHand', 'Add', () => void add())}
     </header>
-    <div class="body flush">
+    <div class="body flush on-hand">
       ${
         onHand.length === 0
           ? html`<p class="nothing-yet" data-list="onHand" tabindex="-1">Nothing on hand for this project.</p>`
@@ -54,6 +55,10 @@ export function renderOnHand(book: ScreenBook): TemplateResult {
                 ['How many', 'number'],
                 ['Length', 'number'],
                 ['Width', 'number'],
+                ['Place'],
+                ['Batch'],
+                ['Opened on'],
+                ['Best before'],
                 ['Remove', 'acts'],
               ],
               repeat(
@@ -88,6 +93,23 @@ function onHandRow(book: ScreenBook, row: OnHandRow): TemplateResult {
       save: saveField('onHand', row.id, field),
       problems,
       numeric: true,
+    });
+  const words = (field: 'place' | 'batch', label: string): TemplateResult =>
+    textInput<string>({
+      place: place(field),
+      label,
+      text: row[field] ?? '',
+      read: asTyped,
+      save: saveField('onHand', row.id, field),
+      problems,
+    });
+  const day = (field: 'openedOn' | 'bestBefore', label: string): TemplateResult =>
+    dateInput({
+      place: place(field),
+      label,
+      value: row[field] ?? '',
+      save: saveField('onHand', row.id, field),
+      problems,
     });
   return html`<tr role="row" data-row="onHand/${row.id}">
     ${stackCell(
@@ -133,6 +155,10 @@ function onHandRow(book: ScreenBook, row: OnHandRow): TemplateResult {
     )}
     ${stackCell('Length', sheet ? side('lengthMm', 'Length') : '', 'number')}
     ${stackCell('Width', sheet ? side('widthMm', 'Width') : '', 'number')}
+    ${stackCell('Place', words('place', `Place of ${name}`))}
+    ${stackCell('Batch', words('batch', `Batch of ${name}`))}
+    ${stackCell('Opened on', day('openedOn', `Day on which ${name} was opened`))}
+    ${stackCell('Best before', day('bestBefore', `Best before of ${name}`))}
     ${stackCell('', removeAct('onHand', row.id, `${name} on hand`), 'acts')}
   </tr>`;
 }

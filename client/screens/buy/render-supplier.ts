@@ -6,6 +6,7 @@ import { figureButton } from '../../panels/figure-button.ts';
 import { actions } from '../../state/store.ts';
 import type { BuyLine, SupplierLines } from './group-lines.ts';
 import { showMessage } from './message-dialog.ts';
+import { askToOrder } from './order-dialog.ts';
 import { CATEGORY_WORDS } from './words.ts';
 
 /** One supplier's part of the buy list. */
@@ -18,6 +19,7 @@ export function renderSupplier(book: ScreenBook, { supplierId, name, lines }: Su
       <p>
         ${lines.length === 1 ? '1 line' : `${lines.length} lines`}${lead === null ? '' : `, delivers in ${lead === 1 ? '1 day' : `${lead} days`}`}
       </p>
+      <button type="button" class="button" @click=${() => askToOrder(book, { supplierId, name, lines })}>Order these…</button>
       <button type="button" class="button" @click=${() => showMessage(book, { supplierId, name, lines }, '')}>Message…</button>
     </header>
     <div class="body flush">

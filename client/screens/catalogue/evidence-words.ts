@@ -27,9 +27,3 @@ export function sourceWords({ source, readOn }: Evidence): string {
 export function ownEvidence(today: string): Evidence {
   return { basis: 'user', source: '', readOn: today, note: null };
 }
-
-/** Today in the reader's own time zone, as an ISO date. */
-export function isoToday(now = new Date()): string {
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}

@@ -1,6 +1,7 @@
 import type { TemplateResult } from 'lit-html';
 import type { Catalogue, Pack, Product } from '../../../server/planning/product.ts';
 import { choiceInput } from '../../fields/choice-input.ts';
+import { isoToday } from '../../fields/iso-today.ts';
 import { asTyped, textInput } from '../../fields/text-input.ts';
 import { figureText } from '../../format/figure-text.ts';
 import { readAmount } from '../../format/read-amount.ts';
@@ -9,7 +10,7 @@ import { moneyInput, readMoney } from '../../format/read-money.ts';
 import { type Reading, refused, understood } from '../../format/reading.ts';
 import type { AppState } from '../../state/store.ts';
 import { supplierChoices } from '../buy/supplier-choices.ts';
-import { isoToday, ownEvidence } from './evidence-words.ts';
+import { ownEvidence } from './evidence-words.ts';
 import { withPack } from './pack-list.ts';
 import { patchProduct } from './product-requests.ts';
 

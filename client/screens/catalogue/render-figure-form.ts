@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Basis, Product, ProductFigure, ProductFigureName } from '../../../server/planning/product.ts';
+import { isoToday } from '../../fields/iso-today.ts';
 import { readOptionalNumber } from '../../format/read-number.ts';
 import { setCatalogueView } from './catalogue-view.ts';
-import { BASIS_WORDS, isoToday } from './evidence-words.ts';
+import { BASIS_WORDS } from './evidence-words.ts';
 import { FIGURE_TERMS } from './figure-terms.ts';
 import { unitSymbol } from './figure-value-text.ts';
 import { patchProduct } from './product-requests.ts';

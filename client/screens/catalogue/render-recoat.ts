@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import type { Product, RecoatInterval } from '../../../server/planning/product.ts';
 import { checkInput } from '../../fields/check-input.ts';
+import { isoToday } from '../../fields/iso-today.ts';
 import { placeKey } from '../../fields/place.ts';
 import { addAct } from '../../fields/row-acts.ts';
 import type { Save } from '../../fields/save.ts';
@@ -11,7 +12,7 @@ import { durationText } from '../../format/duration-text.ts';
 import { readDuration } from '../../format/read-duration.ts';
 import { refused } from '../../format/reading.ts';
 import { icon } from '../../shell/icons.ts';
-import { isoToday, ownEvidence } from './evidence-words.ts';
+import { ownEvidence } from './evidence-words.ts';
 import { patchProduct } from './product-requests.ts';
 import { renderEvidence } from './render-evidence.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isoToday, ownEvidence, sourceWords } from '../../../client/screens/catalogue/evidence-words.ts';
+import { isoToday } from '../../../client/fields/iso-today.ts';
+import { ownEvidence, sourceWords } from '../../../client/screens/catalogue/evidence-words.ts';
 import { packId, withPack } from '../../../client/screens/catalogue/pack-list.ts';
 import type { Pack } from '../../../server/planning/product.ts';
 

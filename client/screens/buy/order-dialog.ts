@@ -1,0 +1,140 @@
+import { html, type TemplateResult } from 'lit-html';
+import type { Change } from '../../../server/http/contract.ts';
+import { dialogEnd, dialogText, dialogValue, sendDialog } from '../../fields/dialog-form.ts';
+import { isoToday } from '../../fields/iso-today.ts';
+import { saveChanges } from '../../fields/save.ts';
+import type { ScreenBook } from '../../fields/screen-book.ts';
+import { moneyInput, readMoney } from '../../format/read-money.ts';
+import { readNumber } from '../../format/read-number.ts';
+import { openDialog } from '../../shell/open-dialog.ts';
+import type { BuyLine, SupplierLines } from './group-lines.ts';
+
+/** One pack, or the quantity of a free line, as it is about to be ordered. */
+interface Wanted {
+  readonly productId: string;
+  readonly packId: string;
+  readonly name: string;
+  readonly label: string;
+  readonly category: BuyLine['category'];
+  readonly count: number;
+  readonly packAmount: number;
+  readonly unitPriceMinor: number | null;
+}
+
+const MOST_PACKS = 1_000_000;
+
+/** Makes an order of what is to be bought from one supplier; counts and prices can be set right first. */
+export function askToOrder(book: ScreenBook, group: SupplierLines): void {
+  const wanted = group.lines.flatMap(wantedOf);
+  const { currency } = book.settings;
+  const supplier = group.supplierId === null ? undefined : book.suppliers.get(group.supplierId);
+  const charged = supplier?.currency === currency;
+  openDialog(
+    `Order from ${group.name}`,
+    (close) => html`<form
+      method="dialog"
+      class="order-form"
+      @submit=${(event: SubmitEvent) =>
+        void sendDialog(event, close, (form) =>
+          saveChanges(
+            orderChanges(form, wanted, group.supplierId ?? '', currency),
+            `order from ${group.name}`,
+          ),
+        )}
+    >
+      <h2>Order from ${group.name}</h2>
+      <p class="aside-words">Set counts and prices right as agreed. A count of 0 leaves a line out; prices are before tax, ${currency}.</p>
+      <div class="order-lines" role="group" aria-label="Lines">
+        ${wanted.map((one, index) => wantedRow(one, index, currency))}
+      </div>
+      <div class="form-grid">
+        <label class="field"><span>Ordered on</span><input type="date" name="date" required .value=${isoToday()} /></label>
+        <label class="field"><span>Order number</span><input name="number" maxlength="200" autocomplete="off" /></label>
+        <label class="field"
+          ><span>Delivery charge</span
+          ><input name="delivery" inputmode="decimal" autocomplete="off" placeholder="none" .value=${moneyInput(charged ? (supplier?.deliveryMinor ?? null) : null, currency)} /></label
+        >
+        <label class="field"><span>Surcharge</span><input name="surcharge" inputmode="decimal" autocomplete="off" placeholder="none" /></label>
+      </div>
+      ${dialogEnd(close, 'Order these')}
+    </form>`,
+  );
+}
+
+function wantedOf(line: BuyLine): readonly Wanted[] {
+  const { productId, name, category } = line;
+  if (productId === null)
+    return [
+      {
+        productId: '',
+        packId: '',
+        name,
+        label: '',
+        category,
+        count: Math.ceil(line.toBuy ?? 1),
+        packAmount: 1,
+        unitPriceMinor: line.toBuy === null || line.cost === null ? null : Math.round(line.cost / line.toBuy),
+      },
+    ];
+  return line.packs.map((pack) => ({
+    productId,
+    packId: pack.id,
+    name,
+    label: pack.label,
+    category,
+    count: pack.count,
+    packAmount: pack.amount,
+    unitPriceMinor: pack.priceMinor,
+  }));
+}
+
+function wantedRow(
+  { name, label, count, unitPriceMinor }: Wanted,
+  index: number,
+  currency: string,
+): TemplateResult {
+  return html`<div class="order-line">
+    <span class="order-name">${name}<span class="order-pack">${label}</span></span>
+    <label class="field"
+      ><span>Count</span
+      ><input name="count-${index}" inputmode="numeric" autocomplete="off" aria-label="Count of ${name} ${label}" .value=${String(count)}
+    /></label>
+    <label class="field"
+      ><span>Price of one</span
+      ><input name="price-${index}" inputmode="decimal" autocomplete="off" placeholder="not known" aria-label="Price of one ${name} ${label}, ${currency}" .value=${moneyInput(unitPriceMinor, currency)}
+    /></label>
+  </div>`;
+}
+
+function orderChanges(
+  form: HTMLFormElement,
+  wanted: readonly Wanted[],
+  supplierId: string,
+  currency: string,
+): readonly Change[] {
+  const money = (name: string): number | null =>
+    dialogValue(form, name, (typed) => readMoney(typed, currency));
+  const lines = wanted.flatMap(({ label: _label, ...one }, index) => {
+    const count = dialogValue(form, `count-${index}`, (typed) =>
+      readNumber(typed, { least: 0, most: MOST_PACKS, whole: true }),
+    );
+    return count === 0 ? [] : [{ ...one, count, unitPriceMinor: money(`price-${index}`) }];
+  });
+  return [
+    {
+      op: 'insert',
+      table: 'orders',
+      tempId: 'order',
+      values: {
+        supplierId,
+        date: dialogText(form, 'date'),
+        number: dialogText(form, 'number'),
+        deliveryMinor: money('delivery') ?? 0,
+        surchargeMinor: money('surcharge') ?? 0,
+      },
+    },
+    ...lines.map(
+      (values): Change => ({ op: 'insert', table: 'orderLines', values: { orderId: 'order', ...values } }),
+    ),
+  ];
+}
