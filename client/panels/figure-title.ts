@@ -1,4 +1,5 @@
 import type { ProjectState } from '../../server/http/contract.ts';
+import { answerSubject } from './answer-subject.ts';
 import { figureWords } from './figure-words.ts';
 
 export interface FigureTitle {
@@ -13,6 +14,8 @@ const WHOLE_PROJECT = 'Whole project';
 /** What a figure's path names, in the words of the screens. Ids that are gone stand as they are. */
 export function figureTitle(project: ProjectState, at: string): FigureTitle {
   const steps = at.split('/');
+  if (steps[0] === 'buying' || steps[0] === 'ledger')
+    return { name: figureWords(steps.at(-1) ?? at), subject: answerSubject(project, steps) };
   const name = figureWords(steps.at(-1) ?? at);
   return { name, subject: subject(project, steps) };
 }

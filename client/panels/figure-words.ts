@@ -56,6 +56,23 @@ const WORDS: Readonly<Record<string, string>> = {
   bandedM: 'Banded edge',
   finishM2: 'Finished area',
   sheets: 'Sheets',
+  toOrder: 'Still to order',
+  open: 'Ordered, not yet paid',
+  left: 'Left of the budget',
+  forecast: 'Forecast at the end',
+  forecastWithLabour: 'Forecast with own hours',
+  labour: 'Own hours',
+  readyMade: 'Ready made',
+  saved: 'Saved by building it',
+  savedWithLabour: 'Saved, own hours counted',
+  perFinishM2: 'Cost of a finished square metre',
+  perM2: 'Cost of a square metre',
+  own: 'Borne by this project',
+  priceChange: 'Charged above what was agreed',
+  bound: 'Least any choice can cost',
+  lineByLine: 'Each line where it is cheapest',
+  now: 'In stock now',
+  got: 'Coverage you got',
 };
 
 /** "cutLengthMm" is "Cut length"; a field nobody named reads as "Some other field". */

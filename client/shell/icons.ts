@@ -8,6 +8,7 @@ const SHAPES = {
   finish: svg`<path d="M4 3.5h10v4H4zM14 5.5h2.5v4.5h-6.5v2.5"/><path d="M8.5 12.5h3v4.5h-3z"/>`,
   calendar: svg`<path d="M3 4.5h14v12H3zM3 8.5h14M6.5 2.5v3.5M13.5 2.500v3.5"/><path d="M6 11.5h4.5M9 14h5"/>`,
   buy: svg`<path d="M2.5 4h2l2 9h8.5l2-6.5H5.2"/><circle cx="8" cy="16" r="1.2"/><circle cx="14" cy="16" r="1.2"/>`,
+  ledger: svg`<path d="M4.5 3h11v14h-11zM8 3v14M10.5 7H13M10.5 10H13M10.5 13H13"/>`,
   catalogue: svg`<path d="M4 3.5h5.5a1.5 1.5 0 0 1 1.5 1.5v12c0-1-.7-1.5-1.5-1.5H4zM16.5 3.5H12.5A1.5 1.5 0 0 0 11 5"/><path d="M16.5 3.5v12H12.5c-.8 0-1.5.5-1.5 1.5"/>`,
   settings: svg`<path d="M3 6h7M14 6h3M3 14h3M10 14h7"/><circle cx="12" cy="6" r="2"/><circle cx="8" cy="14" r="2"/>`,
   undo: svg`<path d="M7.5 4 3.5 8l4 4M3.5 8h8.5a4 4 0 0 1 0 8H8"/>`,

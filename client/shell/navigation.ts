@@ -10,6 +10,7 @@ export const SCREEN_WORDS: Record<ScreenName, string> = {
   finish: 'Finish',
   calendar: 'Calendar',
   buy: 'Buy',
+  ledger: 'Ledger',
   catalogue: 'Catalogue',
   settings: 'Settings',
 };

@@ -15,6 +15,7 @@ const LOADERS: Readonly<Record<ScreenName, () => Promise<RenderScreen>>> = {
   finish: async () => (await import('../screens/finish/render-finish-screen.ts')).renderFinishScreen,
   calendar: async () => (await import('../screens/calendar/render-calendar-screen.ts')).renderCalendarScreen,
   buy: async () => (await import('../screens/buy/render-buy-screen.ts')).renderBuyScreen,
+  ledger: async () => (await import('../screens/ledger/render-ledger-screen.ts')).renderLedgerScreen,
   catalogue: async () =>
     (await import('../screens/catalogue/render-catalogue-screen.ts')).renderCatalogueScreen,
   settings: async () => (await import('../screens/settings/render-settings-screen.ts')).renderSettingsScreen,

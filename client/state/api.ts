@@ -1,6 +1,6 @@
 import type { ErrorAnswer, ErrorCode } from '../../server/http/contract.ts';
 
-type Method = 'GET' | 'POST' | 'PATCH' | 'DELETE';
+type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
 
 /** What the server refused, in its own words; `unreachable` when no server answered at all. */
 export class ApiError extends Error {
@@ -28,7 +28,21 @@ export class ApiError extends Error {
 
 /** Asks the server on the same host and reads its JSON answer. Throws ApiError for anything but success. */
 export async function request<Answer>(method: Method, path: string, body?: unknown): Promise<Answer> {
-  const response = await send(method, path, body);
+  return answerOf(await send(method, path, body));
+}
+
+/** Sends a file as it is. */
+export async function sendFile<Answer>(path: string, file: Blob): Promise<Answer> {
+  return answerOf(
+    await reach(path, {
+      method: 'PUT',
+      headers: { accept: 'application/json', 'content-type': 'application/octet-stream' },
+      body: file,
+    }),
+  );
+}
+
+async function answerOf<Answer>(response: Response): Promise<Answer> {
   if (response.status === 204) return undefined as Answer;
   const answer: unknown = await response.json().catch(() => null);
   if (response.ok && answer !== null) return answer as Answer;
@@ -41,6 +55,10 @@ async function send(method: Method, path: string, body: unknown): Promise<Respon
     init.body = JSON.stringify(body);
     init.headers = { accept: 'application/json', 'content-type': 'application/json' };
   }
+  return reach(path, init);
+}
+
+async function reach(path: string, init: RequestInit): Promise<Response> {
   try {
     return await fetch(path, init);
   } catch {

@@ -1,7 +1,10 @@
 import type {
+  Attachment,
+  BuyingAnswer,
   CalendarAnswer,
   Change,
   CuttingSearchAnswer,
+  LedgerAnswer,
   ProjectState,
   ProjectSummary,
 } from '../../server/http/contract.ts';
@@ -38,6 +41,12 @@ export interface AppState {
   readonly cutting: CuttingSearchAnswer | null;
   /** The coat calendar as last heard of; null before the server has said. */
   readonly calendar: CalendarAnswer | null;
+  /** What is to be ordered, ordered and in stock, as last heard of; null before a screen has asked. */
+  readonly buying: BuyingAnswer | null;
+  /** The account as last heard of; null before a screen has asked. */
+  readonly ledger: LedgerAnswer | null;
+  /** Pictures and papers kept with the project; null before a screen has asked. */
+  readonly attachments: readonly Attachment[] | null;
   readonly screen: ScreenName;
   readonly selectedPartId: string | null;
   /** The opened figure; `figure` is null while it loads. `trail`: paths walked through to get here, oldest first. */
@@ -62,6 +71,9 @@ let state: AppState = {
   catalogue: null,
   cutting: null,
   calendar: null,
+  buying: null,
+  ledger: null,
+  attachments: null,
   screen: 'parts',
   selectedPartId: null,
   working: null,

@@ -6,10 +6,14 @@ import { fetchCalendar } from './calendar-actions.ts';
 import { fetchCutting, hearCutting } from './cutting-actions.ts';
 import { listenToProject } from './events.ts';
 import { inTurn } from './in-turn.ts';
+import { calendarChanged } from './project-answers.ts';
 import { writeRoute } from './route.ts';
 import { refreshWorking } from './working-actions.ts';
 
 const LAST_PROJECT_KEY = 'plywright.project';
+
+/** Of another project, or none, nothing is known yet. */
+const NOT_ASKED = { buying: null, ledger: null, attachments: null } as const;
 
 let stopListening: (() => void) | null = null;
 
@@ -115,7 +119,9 @@ function enter(project: ProjectState): void {
   setState({
     project,
     phase: 'ready',
-    ...(changed ? { selectedPartId: null, working: null, focus: null, cutting: null, calendar: null } : {}),
+    ...(changed
+      ? { selectedPartId: null, working: null, focus: null, cutting: null, calendar: null, ...NOT_ASKED }
+      : {}),
   });
   localStorage.setItem(LAST_PROJECT_KEY, project.id);
   const hash = writeRoute({ projectId: project.id, screen: getState().screen });
@@ -131,6 +137,7 @@ function leave(): void {
     project: null,
     cutting: null,
     calendar: null,
+    ...NOT_ASKED,
     selectedPartId: null,
     working: null,
     focus: null,
@@ -150,6 +157,7 @@ function listen(id: string): void {
     onReturn: () => void reloadCatalogue(),
     onCutting: (answer) => hearCutting(id, answer),
     onCalendar: () => {
+      calendarChanged();
       if (getState().calendar !== null) void fetchCalendar(id);
     },
     onBegin: () => {

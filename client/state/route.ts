@@ -7,6 +7,7 @@ export type ScreenName =
   | 'finish'
   | 'calendar'
   | 'buy'
+  | 'ledger'
   | 'catalogue'
   | 'settings';
 export const SCREEN_NAMES = [
@@ -16,6 +17,7 @@ export const SCREEN_NAMES = [
   'finish',
   'calendar',
   'buy',
+  'ledger',
   'catalogue',
   'settings',
 ] as const satisfies readonly ScreenName[];

@@ -13,6 +13,7 @@ import {
   openProject,
   reloadCatalogue,
 } from './project-actions.ts';
+import { wantAnswer } from './project-answers.ts';
 import {
   arrived,
   dismissNotice,
@@ -39,6 +40,7 @@ export const actions = {
   undo,
   redo,
   wantCalendar,
+  wantAnswer,
   planCalendarFromNow,
   searchCutting,
   stopCutting,

@@ -23,15 +23,15 @@ const SCREEN_OF_TABLE = {
   pins: 'calendar',
   doneTasks: 'calendar',
   arrivals: 'calendar',
-  budgets: 'buy',
+  budgets: 'ledger',
   orders: 'buy',
   orderLines: 'buy',
   receipts: 'buy',
   stockUses: 'buy',
-  payments: 'buy',
+  payments: 'ledger',
   substitutes: 'buy',
-  workHours: 'buy',
-  quotes: 'buy',
+  workHours: 'ledger',
+  quotes: 'ledger',
   suppliers: 'catalogue',
   settings: 'settings',
   products: 'catalogue',
@@ -81,8 +81,16 @@ export function goTo(place: ProblemPlace): void {
   show(screenOf(place));
 }
 
+/** Settings that are typed on the ledger screen. */
+const LEDGER_SETTINGS: ReadonlySet<string> = new Set([
+  'contingencyPercent',
+  'rateMinorPerHour',
+  'readyMadeMinor',
+]);
+
 function screenOf({ table, field }: ProblemPlace): ScreenName {
   if (table === 'settings' && CALENDAR_SETTINGS.has(field ?? '')) return 'calendar';
+  if (table === 'settings' && LEDGER_SETTINGS.has(field ?? '')) return 'ledger';
   return SCREEN_OF_TABLE[table];
 }
 

@@ -1,6 +1,7 @@
 import type { Figure } from '../../server/planning/figure.ts';
 import { ApiError, request } from './api.ts';
 import { getState, setState } from './app-state.ts';
+import { answerFigure } from './project-answers.ts';
 
 /** Opens the working behind one figure. Following an input of the open working lengthens the trail; else it starts anew. */
 export async function openWorking(at: string): Promise<void> {
@@ -30,6 +31,8 @@ export async function refreshWorking(): Promise<void> {
 async function load(at: string, trail: readonly string[], shown: Figure | null = null): Promise<void> {
   const projectId = getState().project?.id;
   if (projectId === undefined) return;
+  const held = answerFigure(at);
+  if (held !== undefined) return setState({ working: held === null ? null : { at, figure: held, trail } });
   setState({ working: { at, figure: shown, trail } });
   try {
     const path = `/api/projects/${encodeURIComponent(projectId)}/working?at=${encodeURIComponent(at)}`;

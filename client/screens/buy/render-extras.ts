@@ -148,7 +148,7 @@ function extraRow(book: ScreenBook, extra: ExtraRow): TemplateResult {
             place: place('supplierId'),
             label: `Supplier of ${name}`,
             value: extra.supplierId,
-            choices: supplierChoices(catalogue),
+            choices: supplierChoices(catalogue, extra.supplierId),
             save: saveField('extras', extra.id, 'supplierId'),
             problems,
           })

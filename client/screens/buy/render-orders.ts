@@ -11,6 +11,7 @@ import { moneyInput, readMoney } from '../../format/read-money.ts';
 import { readNumber } from '../../format/read-number.ts';
 import { understood } from '../../format/reading.ts';
 import { lineStanding, type Standing, standingOf } from './order-standing.ts';
+import { lineName, supplierName } from './order-words.ts';
 import { askToReceive, askToReturn } from './receive-dialog.ts';
 
 const TONE: Readonly<Record<Standing, string>> = {
@@ -172,17 +173,4 @@ function orderLine(book: ScreenBook, line: OrderLineRow): TemplateResult {
       'acts',
     )}
   </tr>`;
-}
-
-/** "Wood conditioner, quart": the product and its pack, or the free line's own words. */
-export function lineName({ products }: ScreenBook, line: OrderLineRow): string {
-  const product = products.get(line.productId);
-  const pack = product?.packs.find(({ id }) => id === line.packId);
-  return (
-    `${product?.name ?? line.name}${pack === undefined ? '' : `, ${pack.label}`}` || 'a line without name'
-  );
-}
-
-export function supplierName({ suppliers }: ScreenBook, supplierId: string): string {
-  return suppliers.get(supplierId)?.name ?? (supplierId === '' ? 'no supplier' : supplierId);
 }

@@ -1,17 +1,15 @@
 import { scaleLinear } from 'd3-scale';
 import { html, nothing, svg, type TemplateResult } from 'lit-html';
+import type { LedgerAnswer } from '../../../server/http/contract.ts';
 import type { Formats } from '../../format/formats.ts';
 import { actions } from '../../state/store.ts';
 import { dayOf, dayText, shortDayText } from './day-text.ts';
 
-/** What was spent in all up to the end of a day. */
-export interface SpendPoint {
-  readonly date: string;
-  readonly totalMinor: number;
-}
+type SpendPoint = LedgerAnswer['series'][number];
+type Spent = 'orderedMinor' | 'paidMinor';
 
 export interface SpendChart {
-  /** In order of date, one a day. */
+  /** In order of date, one a day; each counts on from the one before. */
   readonly points: readonly SpendPoint[];
   /** Drawn across as the line not to be crossed; null when there is no budget. */
   readonly budgetMinor: number | null;
@@ -29,8 +27,8 @@ const HEADROOM = 1.06;
 let lookedAt: number | null = null;
 
 /**
- * Money spent over time as steps that only purchases make. The drawing stretches with the page; its words do not. A
- * slider below walks through the days, so that every value can be read with the keyboard or a finger.
+ * Money over time, ordered and paid, as steps that only purchases make. The drawing stretches with the page; its words do
+ * not. A slider below walks through the days, so that every value can be read with the keyboard or a finger.
  */
 export function spendChart(chart: SpendChart): TemplateResult {
   const { points, budgetMinor, formats, untilDate } = chart;
@@ -38,19 +36,26 @@ export function spendChart(chart: SpendChart): TemplateResult {
   if (first === undefined) return html``;
   const start = dayOf(first.date) - 1;
   const days = Math.max(dayOf(untilDate), dayOf(points.at(-1)?.date ?? untilDate)) - start;
-  const most = Math.max(budgetMinor ?? 0, ...points.map(({ totalMinor }) => totalMinor), 1);
+  const values = points.flatMap(({ orderedMinor, paidMinor }) => [orderedMinor, paidMinor]);
+  const most = Math.max(budgetMinor ?? 0, ...values, 1);
   const x = scaleLinear().domain([0, days]).range([0, 100]);
   const y = scaleLinear()
-    .domain([Math.min(0, ...points.map(({ totalMinor }) => totalMinor)), most * HEADROOM])
+    .domain([Math.min(0, ...values), most * HEADROOM])
     .range([100, 0]);
   const day = Math.min(lookedAt ?? days, days);
   const at = points.findLast(({ date }) => dayOf(date) - start <= day) ?? null;
-  const spent = at?.totalMinor ?? 0;
-  const words = `${dayText(start + day)}: ${formats.money(spent)}`;
+  const ordered = at?.orderedMinor ?? 0;
+  const paid = at?.paidMinor ?? 0;
+  const words = `${dayText(start + day)}: ${formats.money(ordered)} ordered, ${formats.money(paid)} paid`;
+  const line = (of: Spent): string => steps(points, of, start, days, x, y);
   return html`<figure class="spend" aria-label="Spent over time">
     <figcaption>
-      <output><b>${formats.money(spent)}</b> by ${dayText(start + day)}</output>
-      ${budgetMinor === null ? nothing : html`<span class="spend-budget">budget ${formats.money(budgetMinor)}</span>`}
+      <output>By ${dayText(start + day)}: <b>${formats.money(paid)}</b> paid, <b>${formats.money(ordered)}</b> ordered</output>
+      <ul class="legend" aria-label="Lines">
+        <li><span class="key line-paid"></span>paid</li>
+        <li><span class="key line-ordered"></span>ordered</li>
+        ${budgetMinor === null ? nothing : html`<li><span class="key line-budget"></span>budget ${formats.money(budgetMinor)}</li>`}
+      </ul>
     </figcaption>
     <div class="spend-plot" aria-hidden="true">
       ${y
@@ -61,16 +66,17 @@ export function spendChart(chart: SpendChart): TemplateResult {
       <div class="spend-drawing">
         <svg viewBox="0 0 100 100" preserveAspectRatio="none">
           ${y.ticks(LINES).map((value) => svg`<line class="rule" x1="0" x2="100" y1=${y(value)} y2=${y(value)} />`)}
+          <path class="under" d="${line('paidMinor')} V ${y(0)} H 0 Z" />
+          <path class="line ordered" d=${line('orderedMinor')} />
+          <path class="line paid" d=${line('paidMinor')} />
           ${
             budgetMinor === null
               ? nothing
               : svg`<line class="budget" x1="0" x2="100" y1=${y(budgetMinor)} y2=${y(budgetMinor)} />`
           }
-          <path class="under" d="${steps(points, start, days, x, y)} V ${y(0)} H 0 Z" />
-          <path class="line" d=${steps(points, start, days, x, y)} />
           <line class="looked-at" x1=${x(day)} x2=${x(day)} y1="0" y2="100" />
         </svg>
-        <span class="spend-dot" style="left: ${x(day)}%; top: ${y(spent)}%"></span>
+        <span class="spend-dot" style="left: ${x(day)}%; top: ${y(paid)}%"></span>
       </div>
     </div>
     <div class="spend-days">
@@ -94,16 +100,17 @@ function look(day: number): void {
   actions.redraw();
 }
 
-/** A step up on each day of spending, level in between, to the end of the axis. */
+/** A step on each day of spending, level in between, to the end of the axis. */
 function steps(
   points: readonly SpendPoint[],
+  of: Spent,
   start: number,
   days: number,
   x: (day: number) => number,
   y: (minor: number) => number,
 ): string {
   const climbs = points.map(
-    ({ date, totalMinor }) => `H ${x(dayOf(date) - start).toFixed(2)} V ${y(totalMinor).toFixed(2)}`,
+    (point) => `H ${x(dayOf(point.date) - start).toFixed(2)} V ${y(point[of]).toFixed(2)}`,
   );
   return `M 0 ${y(0).toFixed(2)} ${climbs.join(' ')} H ${x(days).toFixed(2)}`;
 }
