@@ -14,6 +14,9 @@ const TABLES: readonly (readonly [table: ExportTableName, name: string, holds: s
   ['finish-coats', 'Finish coats', 'every coat, with its liquid'],
   ['buy-list', 'Buy list', 'packs and prices, by supplier'],
   ['costs', 'Costs', 'by category, with tax'],
+  ['order-list', 'Order list', 'what is still to be ordered, and every order with its deliveries'],
+  ['ledger', 'Ledger', 'budget, ordered, paid and forecast, by category'],
+  ['payments', 'Payments', 'every payment and refund, by date'],
   ['problems', 'Problems', 'what is wrong or doubtful, and what to do'],
 ];
 

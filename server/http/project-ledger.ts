@@ -1,4 +1,5 @@
 import { dateInZone } from '../calendar-search/zone-days.ts';
+import type { BuyingPlan } from '../planning/buying/buying-plan.ts';
 import type { LedgerPlan } from '../planning/ledger/ledger-plan.ts';
 import { planLedger } from '../planning/ledger/plan-ledger.ts';
 import type { AppContext } from './app-context.ts';
@@ -8,6 +9,7 @@ import type { PlannedProject } from './project-plans.ts';
 
 export interface LedgerToday {
   readonly entry: PlannedProject;
+  readonly buying: BuyingPlan;
   readonly ledger: LedgerPlan;
   /** YYYY-MM-DD in the project's time zone. */
   readonly today: string;
@@ -21,14 +23,15 @@ export function projectLedger(
   const entry = plans.current(projectId);
   const { input, plan } = entry;
   const today = dateInZone(now(), input.settings.timeZone);
+  const buying = projectBuying({ plans, calendars, now }, projectId);
   const ledger = planLedger({
     input,
     plan,
-    buying: projectBuying({ plans, calendars, now }, projectId),
+    buying,
     handsOnMin: handsOnToCome(calendars.state(projectId)),
     today,
   });
-  return { entry, ledger, today };
+  return { entry, buying, ledger, today };
 }
 
 /** Minutes of hands-on work of tasks that are not done; null before there is a calendar. */

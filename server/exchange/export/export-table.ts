@@ -7,6 +7,9 @@ export const EXPORT_TABLES = [
   'finish-coats',
   'buy-list',
   'costs',
+  'order-list',
+  'ledger',
+  'payments',
   'problems',
 ] as const;
 export type ExportTableName = (typeof EXPORT_TABLES)[number];

@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { exportFileName } from '../../exchange/export/export-file-name.ts';
-import { EXPORT_TABLES } from '../../exchange/export/export-table.ts';
+import { EXPORT_TABLES, type ExportTable, type ExportTableName } from '../../exchange/export/export-table.ts';
 import { makeExportTable } from '../../exchange/export/make-export-table.ts';
 import { writeCsv } from '../../exchange/export/write-csv.ts';
 import { writeWorkbook } from '../../exchange/export/write-workbook.ts';
+import type { AppContext } from '../app-context.ts';
+import { projectLedger } from '../project-ledger.ts';
 import { type Route, route } from '../route.ts';
 import { projectParams } from '../schemas.ts';
 
@@ -22,9 +24,9 @@ export const exportRoutes: readonly Route[] = [
     params: projectParams,
     answer: z.string(),
     answerType: XLSX,
-    async handle({ params }, { plans }, response) {
-      const { input, plan } = plans.current(Number(params.id));
-      const workbook = await writeWorkbook(EXPORT_TABLES.map((table) => makeExportTable(table, input, plan)));
+    async handle({ params }, context, response) {
+      const { input, table } = tablesOf(Number(params.id), context);
+      const workbook = await writeWorkbook(EXPORT_TABLES.map(table));
       response
         .attachment(exportFileName(input.settings.name, '', 'xlsx'))
         .type(XLSX)
@@ -39,9 +41,9 @@ export const exportRoutes: readonly Route[] = [
     params: tableParams,
     answer: z.string(),
     answerType: CSV,
-    handle({ params }, { plans }, response) {
-      const { input, plan } = plans.current(Number(params.id));
-      const table = makeExportTable(params.table, input, plan);
+    handle({ params }, context, response) {
+      const { input, table: make } = tablesOf(Number(params.id), context);
+      const table = make(params.table);
       const name = exportFileName(input.settings.name, table.title.toLowerCase(), 'csv');
       response.attachment(name).type(CSV).send(writeCsv(table));
     },
@@ -54,9 +56,9 @@ export const exportRoutes: readonly Route[] = [
     params: tableParams,
     answer: z.string(),
     answerType: XLSX,
-    async handle({ params }, { plans }, response) {
-      const { input, plan } = plans.current(Number(params.id));
-      const table = makeExportTable(params.table, input, plan);
+    async handle({ params }, context, response) {
+      const { input, table: make } = tablesOf(Number(params.id), context);
+      const table = make(params.table);
       const name = exportFileName(input.settings.name, table.title.toLowerCase(), 'xlsx');
       response
         .attachment(name)
@@ -65,3 +67,12 @@ export const exportRoutes: readonly Route[] = [
     },
   }),
 ];
+
+/** A project and what makes its tables, as of today. */
+function tablesOf(projectId: number, context: AppContext) {
+  const { entry, buying, ledger } = projectLedger(projectId, context);
+  const { input, plan } = entry;
+  const table = (name: ExportTableName): ExportTable =>
+    makeExportTable(name, input, plan, { buying, ledger });
+  return { input, table };
+}

@@ -17,7 +17,6 @@ import { perM2 } from './per-m2.ts';
 import { plannedItems } from './planned-items.ts';
 import { priceHistory } from './price-history.ts';
 import { spendSeries } from './spend-series.ts';
-import { stillToOrder } from './still-to-order.ts';
 import { sumMinor } from './sum-minor.ts';
 import { toOrderItems } from './to-order-items.ts';
 import { usableTax } from './usable-tax.ts';
@@ -25,8 +24,8 @@ import { usableTax } from './usable-tax.ts';
 export interface LedgerQuestion {
   readonly input: ProjectInput;
   readonly plan: Pick<Plan, 'parts' | 'recipes' | 'buy' | 'totals'>;
-  /** What is still to be ordered; null where that has not been worked out: then it is the plan less what is ordered. */
-  readonly buying: Pick<BuyingPlan, 'lines' | 'baskets'> | null;
+  /** What is still to be ordered. */
+  readonly buying: Pick<BuyingPlan, 'lines' | 'baskets'>;
   /** Minutes of hands-on work the coat calendar still plans; null when there is none. */
   readonly handsOnMin: number | null;
   /** YYYY-MM-DD. */
@@ -46,10 +45,7 @@ export function planLedger({ input, plan, buying, handsOnMin, today }: LedgerQue
   const taxPercent = usableTax(settings.taxPercent);
   const entries = ledgerEntries(input, taxPercent);
   const planned = plannedItems(plan.buy.lines, catalogue, settings.currency, taxPercent);
-  const open =
-    buying === null
-      ? plannedItems(stillToOrder(plan.buy.lines, entries), catalogue, settings.currency, taxPercent)
-      : toOrderItems(buying, taxPercent);
+  const open = toOrderItems(buying, taxPercent);
   const { headings, totals } = ledgerHeadings({ budgets: input.budgets, planned, toOrder: open, entries });
   const contingency = contingencyOf(totals.toOrder.value, settings.contingencyPercent);
   const forecast = sumMinor('forecast = ordered + to order + contingency', 'amounts', [

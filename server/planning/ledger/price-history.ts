@@ -53,10 +53,13 @@ export function priceHistory(
           priceMinor === null ? [] : [{ ...point, kind, priceMinor }],
         );
       });
-      const points = [...known, ...paid].toSorted((one, other) =>
-        (one.date ?? '').localeCompare(other.date ?? ''),
-      );
+      const points = [...known, ...paid].toSorted(byDate);
       return { id, points };
     })
     .filter(({ points }) => points.length > 0);
+}
+
+/** Without a date first; of the same day in the order given. */
+function byDate({ date: one }: PricePoint, { date: other }: PricePoint): number {
+  return (one ?? '') < (other ?? '') ? -1 : Number((one ?? '') > (other ?? ''));
 }

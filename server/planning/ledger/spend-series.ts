@@ -60,7 +60,7 @@ function lineSteps(
   let before = grossMinor;
   const returns = (receipts.get(line.id) ?? [])
     .filter(({ kind }) => kind === 'returned')
-    .toSorted((one, other) => one.date.localeCompare(other.date))
+    .toSorted((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)))
     .map((receipt) => {
       packs = Math.max(0, packs - receipt.count);
       const now = packsWithTax(packs, price, taxPercent)?.totalMinor ?? before;

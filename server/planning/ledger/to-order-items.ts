@@ -1,5 +1,5 @@
 import type { BuyingPlan } from '../buying/buying-plan.ts';
-import { taxOnLine } from '../buying/tax-on-line.ts';
+import { chargeItems } from './charge-items.ts';
 import type { CostItem } from './cost-item.ts';
 
 /**
@@ -7,7 +7,8 @@ import type { CostItem } from './cost-item.ts';
  *
  * @param buying its lines, and what each supplier charges for the order
  * @param taxPercent percent on charges; null adds none. Lines bear the tax reckoned for them.
- * @returns one item per line with something to order, and one per delivery charge and surcharge, under "other"
+ * @returns one item per line with something to order, and one per delivery charge and surcharge, under "other"; together
+ *   what the baskets come to
  *
  * Source: definition, the buying plan's own figures.
  */
@@ -16,31 +17,23 @@ export function toOrderItems(
   taxPercent: number | null,
 ): readonly CostItem[] {
   return [
-    ...lines.map(
-      ({ name, category, productId, cost, tax }): CostItem => ({
-        name,
-        category,
-        productId,
-        netMinor: cost.value,
-        totalMinor: cost.value === null ? null : cost.value + (tax.value ?? 0),
-      }),
-    ),
-    ...baskets.flatMap(({ name, delivery, surcharge }) =>
-      [
-        { name: `delivery by ${name}`, netMinor: delivery.value ?? 0 },
-        { name: `surcharge of ${name} on a small order`, netMinor: surcharge.value ?? 0 },
-      ]
-        .filter(({ netMinor }) => netMinor > 0)
-        .map(({ name: charge, netMinor }): CostItem => {
-          const taxMinor = taxPercent === null ? 0 : taxOnLine({ lineMinor: netMinor, taxPercent });
-          return {
-            name: charge,
-            category: 'other',
-            productId: null,
-            netMinor,
-            totalMinor: netMinor + taxMinor,
-          };
+    ...lines
+      .filter(({ toOrder }) => toOrder.value !== 0)
+      .map(
+        ({ name, category, productId, cost, tax }): CostItem => ({
+          name,
+          category,
+          productId,
+          netMinor: cost.value,
+          totalMinor: cost.value === null ? null : cost.value + (tax.value ?? 0),
         }),
+      ),
+    ...baskets.flatMap(({ name, delivery, surcharge }) =>
+      chargeItems(
+        name,
+        { deliveryMinor: delivery.value ?? 0, surchargeMinor: surcharge.value ?? 0 },
+        taxPercent,
+      ),
     ),
   ];
 }

@@ -2,6 +2,8 @@ import { readCatalogue } from '../../../db/catalogue/read-catalogue.ts';
 import type { ExportTable, ExportTableName } from '../../../server/exchange/export/export-table.ts';
 import { makeExportTable } from '../../../server/exchange/export/make-export-table.ts';
 import { readProjectDocument } from '../../../server/exchange/project-document.ts';
+import { planPurchases } from '../../../server/planning/buying/plan-purchases.ts';
+import { planLedger } from '../../../server/planning/ledger/plan-ledger.ts';
 import { plan } from '../../../server/planning/plan.ts';
 import type { Plan } from '../../../server/planning/plan-output.ts';
 import type { ProjectInput } from '../../../server/planning/project-input.ts';
@@ -14,6 +16,8 @@ export interface PlannedDocument {
   readonly column: (name: ExportTableName, heading: string) => readonly unknown[];
 }
 
+const TODAY = '2027-03-10';
+
 export const shipped = readCatalogue();
 
 /** A project document, read with the shipped catalogue and planned. */
@@ -22,7 +26,10 @@ export function plannedDocument(document: object): PlannedDocument {
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const { input } = read;
   const made = plan(input);
-  const table = (name: ExportTableName): ExportTable => makeExportTable(name, input, made);
+  const buying = planPurchases({ input, plan: made, today: TODAY, calendar: null });
+  const ledger = planLedger({ input, plan: made, buying, handsOnMin: null, today: TODAY });
+  const table = (name: ExportTableName): ExportTable =>
+    makeExportTable(name, input, made, { buying, ledger });
   return {
     input,
     plan: made,

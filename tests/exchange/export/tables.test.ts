@@ -254,7 +254,7 @@ describe('the tables of a project', () => {
 
   it('are there for a project without a single row', () => {
     const empty = plannedDocument({ settings: document.settings, parts: [] });
-    for (const name of EXPORT_TABLES) expect(empty.table(name).rows.length).toBeLessThanOrEqual(14);
+    for (const name of EXPORT_TABLES) expect(empty.table(name).rows.length).toBeLessThanOrEqual(20);
     expect(empty.table('parts').rows).toEqual([]);
   });
 });

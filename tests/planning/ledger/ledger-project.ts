@@ -1,3 +1,5 @@
+import type { BuyingPlan } from '../../../server/planning/buying/buying-plan.ts';
+import { planPurchases } from '../../../server/planning/buying/plan-purchases.ts';
 import type { LedgerPlan } from '../../../server/planning/ledger/ledger-plan.ts';
 import { planLedger } from '../../../server/planning/ledger/plan-ledger.ts';
 import { plan } from '../../../server/planning/plan.ts';
@@ -97,8 +99,18 @@ export function ledgerOf(
   given: Parameters<typeof aProject>[0] | ProjectInput,
   handsOnMin: number | null = null,
 ): LedgerPlan {
+  return accountsOf(given, handsOnMin).ledger;
+}
+
+/** The same, with what is still to be ordered. */
+export function accountsOf(
+  given: Parameters<typeof aProject>[0] | ProjectInput,
+  handsOnMin: number | null = null,
+): { readonly buying: BuyingPlan; readonly ledger: LedgerPlan } {
   const input = aProject(given as Parameters<typeof aProject>[0]);
-  return planLedger({ input, plan: plan(input), buying: null, handsOnMin, today: TODAY });
+  const made = plan(input);
+  const buying = planPurchases({ input, plan: made, today: TODAY, calendar: null });
+  return { buying, ledger: planLedger({ input, plan: made, buying, handsOnMin, today: TODAY }) };
 }
 
 /** The heading's bare numbers. */
