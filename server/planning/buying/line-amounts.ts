@@ -25,6 +25,15 @@ export interface OrderedAmounts {
   readonly open: number;
 }
 
+/** Of a product that may stand in for another: what it has beyond its own need. */
+export interface BorrowedAmount {
+  readonly name: string;
+  readonly amount: number;
+  /** Of the amount, what was ordered and is here, and what was ordered and is to come. */
+  readonly here: number;
+  readonly open: number;
+}
+
 /** The order lines of a product summed up in its unit. Definition. */
 export function orderedAmounts(
   orderLines: ProjectInput['orderLines'],
@@ -63,13 +72,13 @@ export function lineAmounts({
   readonly stock: ProductStock | undefined;
   readonly ordered: OrderedAmounts;
   readonly uses: readonly CoatUse[];
-  readonly borrowed: readonly { readonly name: string; readonly amount: number }[];
+  readonly borrowed: readonly BorrowedAmount[];
 }): LineAmounts {
   const { unit } = product;
   const planned = line.need.value;
   const more = uses.reduce((sum, { used, planned: reckoned }) => sum + used - (reckoned ?? used), 0);
   const byHand = stock?.usedByHand ?? 0;
-  const used = stock?.used ?? 0;
+  const used = byHand + uses.reduce((sum, use) => sum + use.used, 0);
   const now = stock?.now ?? 0;
   const lent = borrowed.reduce((sum, { amount }) => sum + amount, 0);
   const need = planned === null ? null : Math.max(0, planned + more + byHand);
@@ -83,7 +92,10 @@ export function lineAmounts({
     notes: readonly string[] = [],
   ) => figure(value, unit, { rule, inputs, ...(notes.length === 0 ? {} : { notes }) });
   const beyond = stock?.beyond ?? 0;
-  const leftovers = (stock?.leftovers ?? 0) + beyond;
+  const standIn = stock?.standIn ?? 0;
+  const lentHere = borrowed.reduce((sum, { here }) => sum + here, 0);
+  const lentOpen = borrowed.reduce((sum, { open }) => sum + open, 0);
+  const leftovers = (stock?.leftovers ?? 0) + beyond + standIn + lent - lentHere - lentOpen;
   return {
     need: made(
       'need = as planned + taken by finished coats beyond what was reckoned + taken by hand',
@@ -98,12 +110,19 @@ export function lineAmounts({
     onHand: made('on hand = leftovers that are good, and what was used of leftovers', leftovers, [
       input('leftovers', stock?.leftovers ?? 0),
       ...(beyond === 0 ? [] : [input('used, but never entered as stock', beyond)]),
+      ...(standIn === 0 ? [] : [input('used of what may take its place', standIn)]),
+      ...(lent - lentHere - lentOpen === 0
+        ? []
+        : [input('leftovers of what may take its place', lent - lentHere - lentOpen)]),
     ]),
-    ordered: made('ordered = packs ordered and not sent back', ordered.kept, [
+    ordered: made('ordered = packs ordered and not sent back', ordered.kept + lentHere + lentOpen, [
       input('ordered and kept', ordered.kept),
+      ...(lentHere + lentOpen === 0
+        ? []
+        : [input('ordered of what may take its place', lentHere + lentOpen)]),
     ]),
-    received: made('received = packs that came and were not sent back', ordered.here, [
-      input('still to come', ordered.open),
+    received: made('received = packs that came and were not sent back', ordered.here + lentHere, [
+      input('still to come', ordered.open + lentOpen),
     ]),
     toOrder: made(
       'to order = need - used - here and good - still to come, not below 0',
@@ -118,7 +137,7 @@ export function lineAmounts({
         ),
       ],
     ),
-    open: ordered.open,
+    open: ordered.open + lentOpen,
     surplus: stillNeeded === null ? 0 : Math.max(0, now + ordered.open - stillNeeded),
     notes: borrowed.map(({ name }) => `${name} on hand or on order takes its place in part or whole.`),
   };

@@ -4,6 +4,7 @@ import type { Product, Supplier } from '../product.ts';
 import type { ProjectInput } from '../project-input.ts';
 import type { BuyingLine, OrderPack, SupplierChoiceResult } from './buying-plan.ts';
 import { dateText } from './dates/date-text.ts';
+import { expectedOn } from './dates/expected-on.ts';
 import type { NeededBy } from './dates/needed-by.ts';
 import { orderBy } from './dates/order-by.ts';
 import { urgency } from './dates/urgency.ts';
@@ -152,23 +153,32 @@ export function placeLines({
           ? [`${offer.product.name} is bought in its place, as you allow, for it comes cheaper.`]
           : []),
         ...(several ? ['No one supplier has all sizes of the cutting plan.'] : []),
-        ...sooner(open, due.date, need),
+        ...(nothing ? [] : tooLate(open, supplier, due.date, need)),
         ...amounts.notes,
         ...line.notes.filter((note) => !isSupplierNote(note, line)),
       ],
     };
   }
 
-  /** Who else could still bring it in time, where the chosen supplier no longer can. */
-  function sooner({ offers }: OpenLine, due: string | null, need: NeededBy): readonly string[] {
+  /** When it would be here, and who else could still bring it in time, where the last day to order is over. */
+  function tooLate(
+    { offers }: OpenLine,
+    supplier: Supplier | null,
+    due: string | null,
+    need: NeededBy,
+  ): readonly string[] {
     if (due === null || due >= today) return [];
-    return offers.flatMap(({ supplierId }) => {
-      const other = suppliers.get(supplierId) ?? null;
-      const date = orderBy({ neededBy: need.date, why: '', supplier: other, daysOff }).date;
-      return other !== null && date !== null && date >= today
-        ? [`${other.name} could still bring it in time: order there by ${dateText(date)}.`]
-        : [];
-    });
+    const here = expectedOn(today, supplier, daysOff);
+    return [
+      ...(here === null ? [] : [`Ordered today it should be here on ${dateText(here)}.`]),
+      ...offers.flatMap(({ supplierId }) => {
+        const other = suppliers.get(supplierId) ?? null;
+        const date = orderBy({ neededBy: need.date, why: '', supplier: other, daysOff }).date;
+        return other !== null && date !== null && date >= today
+          ? [`${other.name} could still bring it in time: order there by ${dateText(date)}.`]
+          : [];
+      }),
+    ];
   }
 
   function orderPacks(chosen: LineOffer['packs'], productId: string | null): readonly OrderPack[] {

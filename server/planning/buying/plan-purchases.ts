@@ -7,11 +7,11 @@ import type { BuyingLine, BuyingPlan } from './buying-plan.ts';
 import { type BuyingCalendar, neededByReader } from './dates/needed-by.ts';
 import { extraPurchase } from './extra-purchase.ts';
 import { groupedBy } from './grouped-by.ts';
-import { lineAmounts, orderedAmounts } from './line-amounts.ts';
+import { type BorrowedAmount, lineAmounts, orderedAmounts } from './line-amounts.ts';
 import { orderLineCounts } from './orders/order-line-counts.ts';
 import { orderStates } from './orders/order-states.ts';
 import { type OpenLine, placeLines } from './place-lines.ts';
-import { purchaseProblems } from './purchase-problems.ts';
+import { purchaseProblems } from './problems/purchase-problems.ts';
 import { coatUses } from './stock/coat-uses.ts';
 import { gotCoverages } from './stock/got-coverages.ts';
 import { productStocks } from './stock/product-stock.ts';
@@ -53,7 +53,7 @@ export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion
   const neededBy = neededByReader(input, calendar);
   const planLines = withOrderedOnly(plan.buy.lines, input, products);
 
-  const amountsOf = (line: BuyLine, product: Product, borrowed: Borrowed = []) =>
+  const amountsOf = (line: BuyLine, product: Product, borrowed: readonly BorrowedAmount[] = []) =>
     lineAmounts({
       line,
       product,
@@ -84,16 +84,17 @@ export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion
   });
 
   const placed = placeLines({ lines, input, neededBy, today });
+  const orders = orderStates(input, counts, today);
   const taxPercent = usableTax(settings.taxPercent);
   return {
     today,
     lines: placed.lines,
     baskets: supplierBaskets(placed.lines, catalogue.suppliers, settings.currency, taxPercent),
     choice: placed.choice,
-    orders: orderStates(input, counts, today),
+    orders,
     stock: stockItems(catalogue.products, stocks, uses),
     coverages: gotCoverages(input, plan.recipes, uses),
-    problems: purchaseProblems({ input, plan, today, counts, uses, stocks, lines: placed.lines }),
+    problems: purchaseProblems({ input, today, uses, stocks, lines: placed.lines, orders }),
   };
 
   function substitutesOf(productId: string): readonly Product[] {
@@ -115,14 +116,16 @@ export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion
     return spares;
   }
 
-  function borrow(short: number, stands: readonly Product[]): Borrowed {
-    let open = short;
+  function borrow(short: number, stands: readonly Product[]): readonly BorrowedAmount[] {
+    let missing = short;
     return stands.flatMap(({ id, name }) => {
-      const amount = Math.min(open, spare.get(id) ?? 0);
+      const amount = Math.min(missing, spare.get(id) ?? 0);
       if (amount <= 0) return [];
-      open -= amount;
+      missing -= amount;
       spare.set(id, (spare.get(id) ?? 0) - amount);
-      return [{ name, amount }];
+      const ordered = orderedAmounts(orderedOf.get(id) ?? [], counts);
+      const here = Math.min(amount, ordered.here);
+      return [{ name, amount, here, open: Math.min(amount - here, ordered.open) }];
     });
   }
 
@@ -144,8 +147,6 @@ export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion
     return { kind: 'pieces', packs: piecesToOrder(more, ordered) };
   }
 }
-
-type Borrowed = readonly { readonly name: string; readonly amount: number }[];
 
 function amountWanted(amount: number | null): Wanted | null {
   return amount === null ? null : { kind: 'amount', amount };

@@ -5,7 +5,7 @@ import { groupedBy } from '../grouped-by.ts';
 import { deliveredParts } from '../orders/delivered-parts.ts';
 import type { CoatUse } from './coat-uses.ts';
 import { goodUntil } from './good-until.ts';
-import { type StockPart, takeFromStock } from './take-from-stock.ts';
+import { type StockPart, type TakenAmount, takeFromStock } from './take-from-stock.ts';
 
 /** Everything there is and was of one product, in its unit. */
 export interface ProductStock {
@@ -18,11 +18,13 @@ export interface ProductStock {
   readonly expiredDelivered: number;
   /** Delivered and not sent back. */
   readonly received: number;
-  /** By coats, and by hand. */
+  /** By coats, by hand, and in place of others. */
   readonly used: number;
   readonly usedByHand: number;
-  /** Used beyond all that was ever entered. */
+  /** Used beyond all that was ever entered, of it and of what may stand in for it. */
   readonly beyond: number;
+  /** Of what was used of it, what was really taken from products that may stand in for it. */
+  readonly standIn: number;
   /** Good and here. */
   readonly now: number;
 }
@@ -62,21 +64,33 @@ export function productStocks(
   const byCoat = groupedBy(uses, ({ productId }) => productId);
   const ids = new Set([...parts.keys(), ...byHand.keys(), ...byCoat.keys()]);
   ids.delete('');
-  return new Map(
-    [...ids].map((id) => {
-      const hand = byHand.get(id) ?? [];
-      const taken = [
-        ...hand.map(({ date, amount }) => ({ date, amount })),
-        ...(byCoat.get(id) ?? []).map(({ date, used }) => ({ date, amount: used })),
-      ];
-      return [id, stockOf(parts.get(id) ?? [], taken, sum(hand), today)];
-    }),
-  );
+  const takenOf = (id: string): readonly TakenAmount[] => [
+    ...(byHand.get(id) ?? []).map(({ date, amount }) => ({ date, amount })),
+    ...(byCoat.get(id) ?? []).map(({ date, used }) => ({ date, amount: used })),
+  ];
+  const stock = (id: string, more: readonly TakenAmount[] = []): ProductStock =>
+    stockOf(parts.get(id) ?? [], [...takenOf(id), ...more], sum(byHand.get(id) ?? []), today);
+  const stocks = new Map([...ids].map((id) => [id, stock(id)]));
+
+  // What was used of a product beyond its own stock was taken from what may stand in for it, where there is any.
+  const taken = new Map<string, TakenAmount[]>();
+  for (const { productId, substituteId } of input.substitutes) {
+    const own = stocks.get(productId);
+    const stand = stocks.get(substituteId);
+    if (own === undefined || stand === undefined || productId === substituteId) continue;
+    if (products.get(productId)?.unit !== products.get(substituteId)?.unit) continue;
+    const amount = Math.min(own.beyond, stand.now);
+    if (amount === 0) continue;
+    taken.set(substituteId, [...(taken.get(substituteId) ?? []), { date: today, amount }]);
+    stocks.set(substituteId, { ...stock(substituteId, taken.get(substituteId)), standIn: stand.standIn });
+    stocks.set(productId, { ...own, beyond: clean(own.beyond - amount), standIn: own.standIn + amount });
+  }
+  return stocks;
 }
 
 function stockOf(
   parts: readonly Part[],
-  taken: Parameters<typeof takeFromStock>[1],
+  taken: readonly TakenAmount[],
   usedByHand: number,
   today: string,
 ): ProductStock {
@@ -99,6 +113,7 @@ function stockOf(
     used: sum(taken),
     usedByHand,
     beyond: clean(beyond),
+    standIn: 0,
     now: total((piece) => !piece.expired),
   };
 }
