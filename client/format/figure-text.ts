@@ -1,5 +1,6 @@
 import { L_PER_US_GALLON, M2_PER_FT2, UNKNOWN_TEXT } from '../../server/planning/display/constants.ts';
 import { trimmedText } from '../../server/planning/display/fixed-text.ts';
+import { formatAirflow } from '../../server/planning/display/format-airflow.ts';
 import { formatArea } from '../../server/planning/display/format-area.ts';
 import { formatCount } from '../../server/planning/display/format-count.ts';
 import { formatLength } from '../../server/planning/display/format-length.ts';
@@ -20,6 +21,9 @@ const FT2_PER_GALLON = L_PER_US_GALLON / M2_PER_FT2;
 /** Micrometres in one mil, the thousandth of an inch. Exact. */
 const UM_PER_MIL = 25.4;
 const GRAMS_PER_KILOGRAM = 1000;
+const W_PER_KW = 1000;
+/** Cubic metres in a cubic foot. Exact: 0.3048 cubed. */
+const M3_PER_FT3 = 0.028316846592;
 
 const PRINTS: Readonly<Record<FigureUnit, Print>> = {
   mm: (value, settings) => formatLength(value, settings),
@@ -43,6 +47,12 @@ const PRINTS: Readonly<Record<FigureUnit, Print>> = {
     units === 'metric' ? `${trimmedText(value, 1)} °C` : `${trimmedText((value * 9) / 5 + 32, 0)} °F`,
   um: (value, { units }) =>
     units === 'metric' ? `${trimmedText(value, 1)} µm` : `${trimmedText(value / UM_PER_MIL, 2)} mil`,
+  m3: (value, { units }) =>
+    units === 'metric' ? `${trimmedText(value, 1)} m³` : `${trimmedText(value / M3_PER_FT3, 0)} ft³`,
+  'm3/h': (value, { units }) => formatAirflow(value, units),
+  W: (value) =>
+    Math.abs(value) >= W_PER_KW ? `${trimmedText(value / W_PER_KW, 1)} kW` : `${trimmedText(value, 0)} W`,
+  kWh: (value) => `${trimmedText(value, 1)} kWh`,
   minor: (value, { currency }) =>
     Number.isSafeInteger(value) ? formatMoney(value, currency) : formatMoney(Math.round(value), currency),
 };
@@ -67,6 +77,10 @@ const CANONICAL: Readonly<Record<Exclude<FigureUnit, 'minor'>, { symbol: string;
   pcs: { symbol: '', decimals: 2 },
   C: { symbol: '°C', decimals: 1 },
   um: { symbol: 'µm', decimals: 1 },
+  m3: { symbol: 'm³', decimals: 2 },
+  'm3/h': { symbol: 'm³/h', decimals: 1 },
+  W: { symbol: 'W', decimals: 0 },
+  kWh: { symbol: 'kWh', decimals: 2 },
 };
 
 /** The figure in the unit it is reckoned in, or null where that would say nothing new (money, unknown, same text). */

@@ -6,6 +6,7 @@ import type { CalendarSettings } from '../calendar-search/calendar-settings.ts';
 import type { Calendars } from '../calendar-search/calendars.ts';
 import type { CuttingSearches } from '../cutting-search/cutting-searches.ts';
 import type { CuttingSettings } from '../cutting-search/cutting-settings.ts';
+import type { ProjectAirs } from './project-airs.ts';
 import type { ProjectEvents } from './project-events.ts';
 import type { ProjectPlans } from './project-plans.ts';
 
@@ -31,6 +32,7 @@ export interface AppContext {
   readonly events: ProjectEvents;
   readonly cutting: CuttingSearches;
   readonly calendars: Calendars;
+  readonly airs: ProjectAirs;
   readonly readLengthCell: ReadLengthCell;
   readonly sizeNames: SizeNames;
   readonly now: () => Date;

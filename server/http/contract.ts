@@ -37,6 +37,7 @@ import type {
 } from '../../db/project-rows.ts';
 import type { ImportAnswers, ImportPreview } from '../exchange/import/preview-import.ts';
 import type { PreviewCell, PreviewRow } from '../exchange/part-list/preview-part-list.ts';
+import type { AirPlan } from '../planning/air/project/air-plan.ts';
 import type { BuyingPlan } from '../planning/buying/buying-plan.ts';
 import type { CalendarPlan } from '../planning/calendar/calendar-plan.ts';
 import type { ClockShift } from '../planning/calendar/clock-shift.ts';
@@ -307,6 +308,17 @@ export interface CalendarAir {
   readonly nearDew: boolean;
 }
 export type { CalendarPlan, ClockShift };
+
+/**
+ * GET /api/projects/:id/air: what the coats of the calendar as last worked out do to the air of the shop. Minutes are those
+ * of CalendarAnswer. Each figure of `air` has its working at GET /api/projects/:id/working?at=air/..., e.g.
+ * `air/health/needed`. Read it again after a `calendar` event.
+ */
+export interface AirAnswer
+  extends Pick<CalendarAnswer, 'revision' | 'state' | 'stale' | 'firstDate' | 'timeZone' | 'clockShifts'> {
+  readonly air: Values<AirPlan>;
+}
+export type { AirPlan };
 
 /**
  * Buying, stock, ledger and quotes.

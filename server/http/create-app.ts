@@ -16,6 +16,7 @@ import { errorAnswer } from './error-answer.ts';
 import { guardHost } from './guard-host.ts';
 import { HttpRefusal } from './http-refusal.ts';
 import { logRequests } from './log-requests.ts';
+import { projectAirs } from './project-airs.ts';
 import { projectEvents } from './project-events.ts';
 import { projectPlans } from './project-plans.ts';
 import { readLengthCell } from './read-length-cell.ts';
@@ -54,6 +55,7 @@ export function createApp(db: Database, config: AppConfig): App {
     events,
     cutting,
     calendars,
+    airs: projectAirs(plans, calendars),
     readLengthCell,
     sizeNames,
     now,

@@ -23,6 +23,10 @@ const unit = oneOf<FigureUnit>({
   pcs: true,
   C: true,
   um: true,
+  m3: true,
+  'm3/h': true,
+  W: true,
+  kWh: true,
   minor: true,
 });
 

@@ -1,5 +1,4 @@
 import type { Figure } from '../planning/figure.ts';
-import type { Plan } from '../planning/plan-output.ts';
 import { isFigure } from './strip-workings.ts';
 
 /**
@@ -7,7 +6,7 @@ import { isFigure } from './strip-workings.ts';
  * be percent-encoded, and a plus in it may have become a space, as it does in an address that was not encoded.
  * Undefined when there is no figure at the path.
  */
-export function workingAt(plan: Plan, path: string): Figure | undefined {
+export function workingAt(plan: object, path: string): Figure | undefined {
   let place: unknown = plan;
   for (const step of path.split('/')) {
     if (isFigure(place)) return undefined;

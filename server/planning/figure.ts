@@ -18,6 +18,10 @@ export type FigureUnit =
   | 'pcs'
   | 'C'
   | 'um'
+  | 'm3'
+  | 'm3/h'
+  | 'W'
+  | 'kWh'
   | 'minor';
 
 export interface WorkingInput {

@@ -117,6 +117,9 @@ export type ProblemCode =
   | 'climate-unknown'
   | 'recoat-backwards'
   | 'calendar-part-left-out'
+  // air
+  | 'air-cannot-tell'
+  | 'air-over-limit'
   // whole document
   | 'setting-invalid'
   | 'document-unreadable';

@@ -5,6 +5,7 @@ import { type Route, route } from '../route.ts';
 import { VERSION } from '../version.ts';
 import { attachmentRoutes } from './attachments.ts';
 import { buyingRoutes } from './buying.ts';
+import { airRoutes } from './air.ts';
 import { calendarRoutes } from './calendar.ts';
 import { catalogueRoutes } from './catalogue.ts';
 import { cuttingRoutes } from './cutting.ts';
@@ -42,6 +43,7 @@ export const ALL_ROUTES: readonly Route[] = [
   ...calendarRoutes,
   ...buyingRoutes,
   ...ledgerRoutes,
+  ...airRoutes,
   ...readingRoutes,
   ...importRoutes,
   ...exportRoutes,

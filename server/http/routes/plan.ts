@@ -6,6 +6,9 @@ import { type Route, route } from '../route.ts';
 import { projectParams } from '../schemas.ts';
 import { workingAt } from '../working-at.ts';
 
+/** Paths that begin so are figures of the air check. */
+const AIR = 'air/';
+
 /** The plan of a project, the working of one figure, and word of new revisions. */
 export const planRoutes: readonly Route[] = [
   route({
@@ -29,8 +32,11 @@ export const planRoutes: readonly Route[] = [
     params: projectParams,
     query: z.strictObject({ at: z.string().min(1).max(1000) }),
     answer: workingSchema,
-    handle({ params, query: { at } }, { plans }) {
-      const figure = workingAt(plans.current(Number(params.id)).plan, at);
+    handle({ params, query: { at } }, { plans, airs }) {
+      const projectId = Number(params.id);
+      const figure = at.startsWith(AIR)
+        ? workingAt(airs.plan(projectId), at.slice(AIR.length))
+        : workingAt(plans.current(projectId).plan, at);
       if (figure === undefined)
         throw new HttpRefusal(
           'not-found',

@@ -35,11 +35,16 @@ export interface AirCheckInput {
    * shift-long limits are defined; short-term and ceiling limits count in both.
    */
   readonly healthBasis?: 'peak' | 'averages';
+  /** What else keeps the check from telling, found out by whoever made the input. */
+  readonly alsoMissing?: readonly AirGap[];
+  /** True leaves the needed airflows unknown: finding them takes most of the time. */
+  readonly withoutNeeds?: boolean;
 }
 
 /** Something that must be known before the air can be judged. */
 export interface AirGap {
   readonly field:
+    | 'calendar'
     | 'room-volume'
     | 'airflow'
     | 'litres'

@@ -14,7 +14,7 @@ import { substanceGaps } from './substance-gaps.ts';
  * Example: no airflow entered: one gap with field `airflow`.
  */
 export function airGaps(input: AirCheckInput): AirGap[] {
-  const gaps: AirGap[] = [];
+  const gaps: AirGap[] = [...(input.alsoMissing ?? [])];
   const nowhere = { coatId: null, substanceId: null };
   if (input.volumeM3 === null)
     gaps.push({

@@ -9,6 +9,7 @@ import { type RoomPeak, roomPeak } from './room-peak.ts';
 import { presentSolvents } from './solvent-shares.ts';
 
 const FIRE_FIELDS: readonly AirGap['field'][] = [
+  'calendar',
   'litres',
   'voc',
   'solvents',
@@ -52,7 +53,8 @@ function fireAt(input: AirCheckInput, lelPercent: (substance: AirSubstance) => n
   const room = { volumeM3, mixingFactor };
   return {
     peak: airflowM3PerMin === null ? null : roomPeak({ ...room, airflowM3PerMin }, sources),
-    neededAirflowM3PerMin: neededAirflowM3PerMin(room, sources, LEL_TARGET_SHARE, 'peak'),
+    neededAirflowM3PerMin:
+      input.withoutNeeds === true ? null : neededAirflowM3PerMin(room, sources, LEL_TARGET_SHARE, 'peak'),
   };
 }
 

@@ -10,7 +10,14 @@ import { neededAirflowM3PerMin } from './needed-airflow-m3-per-min.ts';
 import { roomPeak } from './room-peak.ts';
 import { steadyStateAirflowM3PerMin } from './steady-state-airflow-m3-per-min.ts';
 
-const HEALTH_FIELDS: readonly AirGap['field'][] = ['litres', 'voc', 'solvents', 'solvent-shares', 'limit'];
+const HEALTH_FIELDS: readonly AirGap['field'][] = [
+  'calendar',
+  'litres',
+  'voc',
+  'solvents',
+  'solvent-shares',
+  'limit',
+];
 
 /**
  * Does the vapour come up to exposure limits?
@@ -41,7 +48,8 @@ export function healthCheck(input: AirCheckInput, missing: readonly AirGap[]): H
   };
   const result = {
     complete,
-    neededAirflowM3PerMin: volumeM3 === null || !complete ? null : needs(volumeM3),
+    neededAirflowM3PerMin:
+      volumeM3 === null || !complete || input.withoutNeeds === true ? null : needs(volumeM3),
     steadyStateAirflowM3PerMin: complete
       ? steadyStateAirflowM3PerMin(highestEmissionPerMin(longTerm), HEALTH_INDEX_LIMIT, mixingFactor)
       : null,

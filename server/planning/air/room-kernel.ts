@@ -6,6 +6,9 @@ import { expDifference, expSecondDifference } from './exp-difference.ts';
  * doors and then call these many times over. Source of all three: the closed solution described in roomConcentration.
  */
 
+/** From here on e^-x is under 10^-26 of what it was, far below rounding of anything it is added to: left out. Ours. */
+const GONE = 60;
+
 /** One phase of one coat, flattened. */
 export interface LaidPhase {
   readonly startMinute: number;
@@ -35,7 +38,8 @@ export function laidPhases(sources: readonly RoomSource[]): LaidPhase[] {
 export function emissionOf(phases: readonly LaidPhase[], minute: number): number {
   let sum = 0;
   for (const { startMinute, amount, decayPerMin } of phases)
-    if (minute >= startMinute) sum += amount * decayPerMin * Math.exp(-decayPerMin * (minute - startMinute));
+    if (minute >= startMinute && decayPerMin * (minute - startMinute) < GONE)
+      sum += amount * decayPerMin * Math.exp(-decayPerMin * (minute - startMinute));
   return sum;
 }
 
@@ -51,7 +55,8 @@ export function inAirOf(phases: readonly LaidPhase[], exchangePerMin: number, mi
   let sum = 0;
   for (const { startMinute, amount, decayPerMin } of phases) {
     const age = minute - startMinute;
-    if (age > 0) sum += amount * decayPerMin * age * expDifference(-decayPerMin * age, -exchangePerMin * age);
+    if (age > 0 && (decayPerMin * age < GONE || exchangePerMin * age < GONE))
+      sum += amount * decayPerMin * age * expDifference(-decayPerMin * age, -exchangePerMin * age);
   }
   return sum;
 }
