@@ -22,6 +22,9 @@ const day = z.strictObject({
   toMinute: z.number(),
   peakIndex: figure,
   peakPercent: figure,
+  over: z
+    .array(z.strictObject({ fromMinute: z.number(), toMinute: z.number() }))
+    .meta({ description: 'When the vapour is not under the health limit.' }),
   points: z.array(
     z.strictObject({
       minute: z.number(),

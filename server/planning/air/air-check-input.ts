@@ -1,3 +1,4 @@
+import type { ProblemPlace } from '../problem.ts';
 import type { AirSubstance } from './air-substance.ts';
 import type { Emission } from './emission-phases.ts';
 
@@ -56,6 +57,8 @@ export interface AirGap {
     | 'limit';
   readonly coatId: string | null;
   readonly substanceId: string | null;
+  /** Where it is entered, where whoever found the gap knows. */
+  readonly at?: ProblemPlace;
   readonly message: string;
   readonly wayOut: string;
 }

@@ -2,11 +2,12 @@ import type { AirCheckInput } from '../air-check-input.ts';
 import { type AirRoom, exchangePerMin, type RoomSource } from '../air-room.ts';
 import type { AirSubstance } from '../air-substance.ts';
 import { coatSources } from '../coat-sources.ts';
-import { MG_PER_G } from '../constants.ts';
+import { HEALTH_INDEX_LIMIT, MG_PER_G } from '../constants.ts';
 import { emissionPhases } from '../emission-phases.ts';
 import { lelMgPerM3 } from '../lel-mg-per-m3.ts';
 import { inAirOf, laidPhases } from '../room-kernel.ts';
 import { roomPeaks } from '../room-peak.ts';
+import { zeroBetween } from '../zero-between.ts';
 import type { AirDay } from './air-plan.ts';
 
 /** Between two points of the curve, minutes. Ours. */
@@ -83,11 +84,32 @@ export function airDays(
         toMinute,
         peakIndex: known(peakIndex, complete.healthComplete),
         peakPercent: known(peakPercent, complete.fireBasis !== 'part'),
+        over: stretchesOver(minutes, index),
         points,
         ...complete,
       },
     ];
   });
+}
+
+/** From when to when the mixture index is not under its limit; between two points it passes it once at most. */
+function stretchesOver(minutes: readonly number[], index: (minute: number) => number): AirDay['over'] {
+  const above = (minute: number): number => index(minute) - HEALTH_INDEX_LIMIT;
+  const stretches: { fromMinute: number; toMinute: number }[] = [];
+  let from: number | null = null;
+  for (const [place, minute] of minutes.entries()) {
+    const before = minutes[place - 1] ?? minute;
+    if (from === null && above(minute) >= 0)
+      from = above(before) >= 0 ? before : zeroBetween((at) => -above(at), before, minute);
+    if (from !== null && above(minute) < 0) {
+      stretches.push({ fromMinute: from, toMinute: zeroBetween(above, before, minute) });
+      from = null;
+    }
+  }
+  const last = minutes.at(-1);
+  return from === null || last === undefined
+    ? stretches
+    : [...stretches, { fromMinute: from, toMinute: last }];
 }
 
 /** Four digits are more than any curve shows. */

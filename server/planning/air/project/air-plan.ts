@@ -79,6 +79,8 @@ export interface AirDay {
   readonly toMinute: number;
   readonly peakIndex: number | null;
   readonly peakPercent: number | null;
+  /** Stretches of the day in which the vapour stands at the health limit or over it. */
+  readonly over: readonly { readonly fromMinute: number; readonly toMinute: number }[];
   readonly points: readonly AirPoint[];
   /** False: an unknown limit, amount or share is left out of the curve. */
   readonly healthComplete: boolean;

@@ -40,9 +40,9 @@ function placeOf(gap: AirGap, coat: AirCoatOfTask | undefined, room: ProjectRoom
   const setting = (named: readonly string[], otherwise: string): ProblemPlace => ({
     table: 'settings',
     id: null,
-    field: room.missing.find((name) => named.includes(name)) ?? otherwise,
+    field: named.find((name) => room.missing.some((one) => one === name)) ?? otherwise,
   });
-  if (gap.field === 'calendar') return { table: 'settings', id: null, field: 'calendar' };
+  if (gap.at !== undefined) return gap.at;
   if (gap.field === 'room-volume') return setting(ROOM_FIELDS, 'roomLengthM');
   if (gap.field === 'airflow')
     return setting(['fanM3PerHour', 'airChangesPerHour', 'openingM2', ...ROOM_FIELDS], 'airKind');

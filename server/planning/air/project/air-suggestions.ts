@@ -16,6 +16,8 @@ import { waterBasedCoats } from './water-based-coats.ts';
 /** A house door standing open, and a window across the room, m2 free. Common practice, no source. */
 const DOOR_M2 = 1.6;
 const WINDOW_M2 = 0.5;
+/** Strong window and box fans blow about so much, freely. Common practice, no source. */
+const WINDOW_FANS_M3_PER_H = 4000;
 /** A fan this much stronger than the search found is enough beyond its tolerance. Ours. */
 const FAN_MARGIN = 1.001;
 /** Parts and pauses that are tried, fewest and shortest first. Ours. */
@@ -93,8 +95,10 @@ export function airSuggestions(
     if (fire === null || health === null) return null;
     const need = Math.max(fire, health) * FAN_MARGIN;
     const rated = need / settings.fanDerating;
+    const large =
+      rated * MINUTES_PER_HOUR > WINDOW_FANS_M3_PER_H ? ' That is more than window fans give.' : '';
     const fan = `a fan rated at ${print(rated * MINUTES_PER_HOUR)}, of which ${Math.round(settings.fanDerating * 100)} % arrives`;
-    return tried('more-air', `Bring in ${print(need * MINUTES_PER_HOUR)} of fresh air: ${fan}.`, {
+    return tried('more-air', `Bring in ${print(need * MINUTES_PER_HOUR)} of fresh air: ${fan}.${large}`, {
       airflowM3PerMin: need,
     });
   }

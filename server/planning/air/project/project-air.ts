@@ -5,8 +5,9 @@ import type { ProjectInput } from '../../project-input.ts';
 import { AIR_CAUTIONS } from '../air-cautions.ts';
 import { airCheck } from '../air-check.ts';
 import type { AirCheckInput } from '../air-check-input.ts';
+import { airNotes } from '../air-notes.ts';
 import { MINUTES_PER_HOUR } from '../constants.ts';
-import { airCoats } from './air-coats.ts';
+import { type AirCoatOfTask, airCoats } from './air-coats.ts';
 import { airDays, type DaySpan } from './air-days.ts';
 import { fireFigures, healthFigures, perHour } from './air-figures.ts';
 import { airHeat } from './air-heat.ts';
@@ -35,13 +36,13 @@ import { projectRoom } from './project-room.ts';
  */
 export function projectAir(
   input: ProjectInput,
-  plan: Pick<Plan, 'recipes'>,
+  plan: Pick<Plan, 'parts' | 'recipes'>,
   calendar: CalendarPlan | null,
   days: readonly DaySpan[],
 ): AirPlan {
   const { settings } = input;
   const room = projectRoom(settings);
-  const alsoMissing = calendarGaps(plan, calendar);
+  const alsoMissing = calendarGaps(input, plan, calendar);
   const coats = airCoats(input, plan, calendar?.tasks ?? []);
   const checked: AirCheckInput = {
     volumeM3: room.volumeM3.value,
@@ -106,8 +107,14 @@ export function projectAir(
     substances: airSubstances(coats, input.catalogue.solvents ?? [], settings.dayC),
     suggestions: airSuggestions(input, checked, check, coats),
     indoors: indoorsDate(input, calendar, clear),
-    notes: nothing ? [] : [...new Set(check.notes)],
+    notes: nothing ? [] : airNotes({ ...checked, coats: oncePerProduct(coats) }),
     cautions: AIR_CAUTIONS,
     problems: nothing ? [] : airProblems(check.missing, coats, room),
   };
+}
+
+/** What is assumed of a product is said once, by the product's own name. */
+function oncePerProduct(coats: readonly AirCoatOfTask[]): AirCoatOfTask[] {
+  const once = new Map(coats.map((coat) => [coat.product?.id ?? coat.id, coat]));
+  return [...once.values()].map((coat) => ({ ...coat, name: coat.product?.name ?? coat.name }));
 }
