@@ -8,11 +8,12 @@ import {
   readdirSync,
   renameSync,
   rmSync,
-  writeSync,
+  writeFileSync,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import type { Database } from 'better-sqlite3';
-import { readAllAttachmentIds } from './attachments.repository.ts';
+import Sqlite, { type Database } from 'better-sqlite3';
+import { hasAttachments, readAllAttachmentIds } from './attachments.repository.ts';
+import { listBackups } from './backup.ts';
 
 /** The folder of the pictures and papers kept with a database, beside the file and of its name. */
 export function attachmentFolder(databasePath: string): string {
@@ -37,7 +38,7 @@ export function keepAttachmentFile(databasePath: string, content: Uint8Array): s
   const partial = `${path}.partial`;
   const file = openSync(partial, 'w', 0o600);
   try {
-    writeSync(file, content);
+    writeFileSync(file, content);
     fsyncSync(file);
   } finally {
     closeSync(file);
@@ -48,11 +49,33 @@ export function keepAttachmentFile(databasePath: string, content: Uint8Array): s
 
 /**
  * Removes the files that belong to no project any more. A file goes only with its project: as long as a project can be
- * undone or brought back, whatever was ever attached to it is there.
+ * undone or brought back, whatever was ever attached to it is there; and as long as a backup names it, so that what the
+ * backup brings back is whole.
  */
 export function forgetAttachmentFiles(db: Database): void {
   const folder = attachmentFolder(db.name);
   if (!existsSync(folder)) return;
   const named = readAllAttachmentIds(db);
-  for (const file of readdirSync(folder)) if (!named.has(file)) rmSync(join(folder, file), { force: true });
+  const unnamed = readdirSync(folder).filter((file) => !named.has(file));
+  if (unnamed.length === 0) return;
+  const inBackups = attachmentsOfBackups(db.name);
+  if (inBackups === null) return;
+  for (const file of unnamed) if (!inBackups.has(file)) rmSync(join(folder, file), { force: true });
+}
+
+/** What the backups name; null when one of them cannot be asked, so that nothing is taken for forgotten. */
+function attachmentsOfBackups(databasePath: string): ReadonlySet<string> | null {
+  const ids = new Set<string>();
+  for (const path of listBackups(databasePath)) {
+    let backup: Database | undefined;
+    try {
+      backup = new Sqlite(path, { readonly: true });
+      for (const id of hasAttachments(backup) ? readAllAttachmentIds(backup) : []) ids.add(id);
+    } catch {
+      return null;
+    } finally {
+      backup?.close();
+    }
+  }
+  return ids;
 }

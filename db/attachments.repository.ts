@@ -23,7 +23,11 @@ const sql = {
 ON CONFLICT (project_id, id) DO UPDATE SET name = excluded.name`,
   copy: `INSERT OR IGNORE INTO attachment (project_id, id, name, type, bytes, at)
 SELECT @to, id, name, type, bytes, at FROM attachment WHERE project_id = @from`,
+  adopt: `INSERT OR IGNORE INTO attachment (project_id, id, name, type, bytes, at)
+SELECT @to, id, name, type, bytes, MAX(at) FROM attachment
+WHERE id IN (SELECT attachment_id FROM payment WHERE project_id = @to) GROUP BY id`,
   ids: `SELECT DISTINCT id FROM attachment`,
+  table: `SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = 'attachment'`,
 };
 
 export function readAttachments(db: Database, projectId: number): Attachment[] {
@@ -42,6 +46,19 @@ export function saveAttachment(db: Database, projectId: number, attachment: Atta
 /** Gives one project the attachments of another, for a copy of it. */
 export function copyAttachments(db: Database, from: number, to: number): void {
   prepared(db, sql.copy).run({ from, to });
+}
+
+/**
+ * Gives a project that came in as a document what its payments name, where another project here has it: a document names
+ * its files by what they hold, and does not bring them.
+ */
+export function adoptAttachments(db: Database, to: number): void {
+  prepared(db, sql.adopt).run({ to });
+}
+
+/** False for a database, such as an old backup, from before there were attachments. */
+export function hasAttachments(db: Database): boolean {
+  return prepared(db, sql.table).get() !== undefined;
 }
 
 /** The ids of the attachments of all projects. */

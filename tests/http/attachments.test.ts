@@ -1,7 +1,10 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { once } from 'node:events';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import type { AddressInfo } from 'node:net';
 import request, { type Response } from 'supertest';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { attachmentFolder, forgetAttachmentFiles } from '../../db/attachment-files.ts';
+import { backUp } from '../../db/backup.ts';
 import { LARGEST_ATTACHMENT } from '../../server/http/attachment-body.ts';
 import { type OpenApp, openApp } from './open-app.ts';
 
@@ -111,6 +114,58 @@ describe('an attachment', () => {
     await app.refused(app.send('get', '/api/projects/99/attachments'), 404, 'not-found');
   });
 
+  it('gets the ending of what it holds, so that it is not opened as something else', async () => {
+    const app = openApp();
+    expect((await put(app, 'receipt.html', PIXEL)).body.name).toBe('receipt.html.png');
+    expect((await put(app, 'scan', PAPER)).body.name).toBe('scan.pdf');
+    const back = await app.send('get', '/api/projects/1/attachments');
+    expect((back.body as { name: string }[]).map(({ name }) => name).toSorted()).toEqual([
+      'receipt.html.png',
+      'scan.pdf',
+    ]);
+  });
+
+  it('sent in pieces without a length is refused where it becomes too large', async () => {
+    const app = openApp();
+    const server = app.express.listen(0, '127.0.0.1');
+    await once(server, 'listening');
+    onTestFinished(() => void server.close());
+    const { port } = server.address() as AddressInfo;
+    let pieces = 0;
+    const body = new ReadableStream<Uint8Array>({
+      pull(controller) {
+        if (++pieces > 50) controller.close();
+        else controller.enqueue(new Uint8Array(1024 * 1024));
+      },
+    });
+    const init = { method: 'PUT', body, duplex: 'half' } as RequestInit;
+    const answer = await fetch(`http://127.0.0.1:${port}/api/projects/1/attachments?name=a.png`, init);
+    expect(answer.status).toBe(413);
+    expect((await answer.json()).error.code).toBe('too-large');
+    expect(existsSync(attachmentFolder(app.db.name))).toBe(false);
+  });
+
+  it('that a payment names and that is not here is a problem of the ledger, not a loss', async () => {
+    const app = openApp();
+    const { id } = (await put(app, 'a.png', PIXEL)).body as { id: string };
+    const given = (attachmentId: string) => ({
+      format: 'plywright-project',
+      version: 1,
+      settings: { name: 'Copy', units: 'metric', currency: 'EUR' },
+      parts: [],
+      payments: [{ id: '1', date: '2027-03-01', amountMinor: 100, attachmentId }],
+    });
+    const codes = async (attachmentId: string): Promise<readonly string[]> => {
+      const project = await app.send('post', '/api/projects/import', given(attachmentId));
+      const ledger = await app.send('get', `/api/projects/${project.body.id}/ledger`);
+      return (ledger.body as { problems: { code: string }[] }).problems.map(({ code }) => code);
+    };
+    // A document names what it holds: where another project here has the file, it is there again.
+    expect(await codes(id)).toEqual([]);
+    expect(await codes('a'.repeat(64))).toEqual(['attachment-missing']);
+    expect(await codes('no picture')).toEqual(['attachment-missing']);
+  });
+
   it('belongs to its project and to copies of it alone', async () => {
     const app = openApp();
     const { id } = (await put(app, 'a.png', PIXEL)).body as { id: string };
@@ -122,6 +177,28 @@ describe('an attachment', () => {
 });
 
 describe('files beside the database', () => {
+  it('stay as long as a backup names them, so that it can be put back whole', async () => {
+    const app = openApp();
+    const { id } = (await put(app, 'a.png', PIXEL)).body as { id: string };
+    const folder = attachmentFolder(app.db.name);
+    const backup = backUp(app.db, 'daily', new Date());
+    app.db.exec('DELETE FROM attachment');
+    forgetAttachmentFiles(app.db);
+    expect(readdirSync(folder)).toEqual([id]);
+    rmSync(backup);
+    forgetAttachmentFiles(app.db);
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it('stay when a backup cannot be asked', async () => {
+    const app = openApp();
+    const { id } = (await put(app, 'a.png', PIXEL)).body as { id: string };
+    writeFileSync(backUp(app.db, 'daily', new Date()), 'damaged');
+    app.db.exec('DELETE FROM attachment');
+    forgetAttachmentFiles(app.db);
+    expect(readdirSync(attachmentFolder(app.db.name))).toEqual([id]);
+  });
+
   it('go when no project has them any more, and not before', async () => {
     const app = openApp();
     const { id } = (await put(app, 'a.png', PIXEL)).body as { id: string };

@@ -244,7 +244,10 @@ export const paymentRow = z.strictObject({
   share: z.number().min(0).max(1).default(PAYMENT_DEFAULTS.share),
   receiptNumber: cell.default(PAYMENT_DEFAULTS.receiptNumber),
   note,
-  attachmentId: cell.default(PAYMENT_DEFAULTS.attachmentId),
+  attachmentId: cell.default(PAYMENT_DEFAULTS.attachmentId).meta({
+    description:
+      'SHA-256 of a picture or PDF kept beside the database; the file itself is not in this document.',
+  }),
 });
 
 export const substituteRow = z.strictObject({ id, productId: cell, substituteId: cell });

@@ -48,7 +48,7 @@ export const attachmentRoutes: readonly Route[] = [
       const id = keepAttachmentFile(db.name, body);
       const attachment: Attachment = {
         id,
-        name: plainName(query.name),
+        name: plainName(query.name, type),
         type,
         bytes: body.length,
         at: now().toISOString(),
@@ -113,11 +113,24 @@ async function allowedType(content: Buffer): Promise<Attachment['type']> {
   );
 }
 
-/** Without folders and control characters. */
-function plainName(name: string): string {
+/** How files of each type are called; the first is given to one that is called otherwise. */
+const ENDINGS: Readonly<Record<Attachment['type'], readonly [string, ...string[]]>> = {
+  'image/jpeg': ['.jpg', '.jpeg', '.jpe', '.jfif'],
+  'image/png': ['.png'],
+  'image/webp': ['.webp'],
+  'application/pdf': ['.pdf'],
+};
+
+/**
+ * Without folders and control characters, and with the ending of what it holds: saved as `receipt.html`, a picture could
+ * be opened as a page.
+ */
+function plainName(name: string, type: Attachment['type']): string {
   const plain = name
     .replace(/^.*[\\/]/, '')
     .replace(/\p{C}+/gu, '')
     .trim();
-  return plain === '' ? 'receipt' : plain;
+  const [ending, ...others] = ENDINGS[type];
+  const fits = [ending, ...others].some((one) => plain.toLowerCase().endsWith(one));
+  return `${plain === '' ? 'receipt' : plain}${fits ? '' : ending}`;
 }

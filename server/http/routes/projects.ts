@@ -1,6 +1,6 @@
 import type { Response } from 'express';
 import { z } from 'zod';
-import { copyAttachments } from '../../../db/attachments.repository.ts';
+import { adoptAttachments, copyAttachments } from '../../../db/attachments.repository.ts';
 import { backUp } from '../../../db/backup.ts';
 import { catalogueRevision } from '../../../db/catalogue.repository.ts';
 import { createProject, type NewProject } from '../../../db/create-project.ts';
@@ -58,7 +58,12 @@ export const projectRoutes: readonly Route[] = [
     status: 201,
     answer: projectStateSchema,
     handle: ({ body }, context, response) =>
-      create(context, response, () => importedProject(context.db, body, context.plans.catalogue())),
+      create(
+        context,
+        response,
+        () => importedProject(context.db, body, context.plans.catalogue()),
+        (projectId) => adoptAttachments(context.db, projectId),
+      ),
   }),
   route({
     method: 'get',
