@@ -90,6 +90,15 @@ export function rangeSelection<Row extends SheetRow>(
     });
   }
 
+  // The grid gives a pressed cell the focus, with which a range would begin there instead of reaching there.
+  host.addEventListener(
+    'pointerdown',
+    (event) => {
+      if (event.shiftKey && range !== null && view.cellOf(event.target) !== null && !isInEditor(event.target))
+        event.stopPropagation();
+    },
+    { capture: true },
+  );
   host.addEventListener(
     'mousedown',
     (event) => {

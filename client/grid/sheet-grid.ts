@@ -5,6 +5,7 @@ import { cellNote } from './cell-note.ts';
 import { clipboardEvents } from './clipboard-events.ts';
 import { columnDefinitions } from './column-definitions.ts';
 import type { ColumnLayout } from './column-layout.ts';
+import { dragRows, type RowGap } from './drag-rows.ts';
 import { enterMany } from './enter-many.ts';
 import { fillHandle } from './fill-handle.ts';
 import { flashRows } from './flash-rows.ts';
@@ -34,6 +35,8 @@ export interface SheetOptions<Row extends SheetRow> {
   /** A key for a row that a paste past the end makes. */
   newKey(): string;
   rows(command: RowCommand, keys: readonly string[]): void;
+  /** Rows have been taken elsewhere with the mouse. */
+  dropped(keys: readonly string[], gap: RowGap): void;
   openFigure(at: string): void;
   /** The row that now has the focus. */
   focused(key: string | null): void;
@@ -132,6 +135,12 @@ export function createSheet<Row extends SheetRow>(options: SheetOptions<Row>): S
   const view = sheetView(host, api, columns, () => rows);
   const edits = sheetEdits(view, () => selection, options.newKey, options.write);
   fillHandle(host, view, () => selection, edits);
+  dragRows(
+    host,
+    view,
+    () => selection,
+    (gap) => options.dropped(selectedKeys(), gap),
+  );
   const selection = rangeSelection(host, view, (range) => {
     const row = range === null ? undefined : view.rowAt(range.anchor.row);
     options.focused(row === undefined || row.isBlank || row.isHeading ? null : row.key);

@@ -74,12 +74,21 @@ export function sheetKeys<Row extends SheetRow>(
     if (event.key === ' ' && event.shiftKey) return setRange(wholeRows(range, size));
     if (event.key === ' ' && control) return setRange(wholeColumns(range, size));
     if (event.key === 'Escape' && range.head !== range.anchor) return setRange(singleCell(range.anchor));
-    if (!event.shiftKey || event.altKey) return false;
-    const [rows, columns] = step(event.key, control ? Math.max(size.rows, size.columns) : 1);
+    if (event.altKey) return false;
+    const far = Math.max(size.rows, size.columns);
+    const toTheEnd = event.key === 'Home' || event.key === 'End';
+    const [rows, columns] = control && toTheEnd ? corner(event.key, far) : step(event.key, control ? far : 1);
     if (rows === 0 && columns === 0) return false;
-    const moved = moveHead(range, rows, columns, size);
-    view.reveal(moved.head);
-    return setRange(moved);
+    if (event.shiftKey) {
+      const moved = moveHead(range, rows, columns, size);
+      view.reveal(moved.head);
+      return setRange(moved);
+    }
+    // Single steps and pages are the grid's own.
+    if (!toTheEnd && !(control && event.key.startsWith('Arrow'))) return false;
+    const { head } = moveHead(singleCell(range.anchor), rows, columns, size);
+    view.focus(head);
+    return setRange(singleCell(head));
   }
 
   function cellKeys(event: KeyboardEvent, range: CellRange): boolean {
@@ -131,6 +140,11 @@ function rowCommand(event: KeyboardEvent): RowCommand | null {
   if (event.key === 'ArrowDown') return event.shiftKey ? 'duplicate' : 'move-down';
   if (event.key === 'ArrowUp' && !event.shiftKey) return 'move-up';
   return null;
+}
+
+/** Ctrl with Home and End: the first and the last cell of the sheet. */
+function corner(key: string, far: number): readonly [rows: number, columns: number] {
+  return key === 'Home' ? [-far, -far] : [far, far];
 }
 
 function step(key: string, far: number): readonly [rows: number, columns: number] {

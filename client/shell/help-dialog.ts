@@ -45,7 +45,7 @@ const SHORTCUTS: readonly {
     title: 'Rows',
     keys: [
       ['Ctrl+Enter', 'inserts a part below'],
-      ['Alt+Up, Alt+Down', 'moves the selected parts'],
+      ['Alt+Up, Alt+Down', 'moves the selected parts; the mouse drags their numbers'],
       ['Alt+Shift+Down', 'duplicates the selected parts'],
       ['Ctrl+Delete', 'deletes the selected parts'],
     ],

@@ -12,7 +12,7 @@ import { type PartBook, partBook } from './part-book.ts';
 import { CORNER_FIELDS, partColumns } from './part-columns.ts';
 import { blankLine, comingLine, type PartSheetRow, partLines, totalsLine } from './part-sheet-row.ts';
 import { partWrites } from './part-writes.ts';
-import { runRowCommand } from './row-commands.ts';
+import { runRowCommand, runRowDrop } from './row-commands.ts';
 import { rowKeys } from './row-keys.ts';
 import type { ColumnActs } from './tools/columns-panel.ts';
 import { typedEdits } from './typed-edits.ts';
@@ -68,6 +68,13 @@ export function createPartsSheet(project: ProjectState, catalogue: Catalogue): P
     write,
     newKey: keys.newKey,
     rows: command,
+    dropped: (selected, gap) =>
+      void runRowDrop(selected, gap, keys, {
+        draw,
+        follow: sheet.follow,
+        isSorted: () => list.view().sort !== null,
+        oneGroup: (those) => new Set(those.map(list.headingOf)).size === 1,
+      }),
     openFigure: (at) => void actions.openWorking(at),
     focused: (key) => actions.selectPart(key === null ? null : keys.idOf(key)),
     sort: (columnId) => list.change((view) => withNextSort(view, columnId)),

@@ -1,6 +1,8 @@
 import type { Change, PartRow } from '../../../server/http/contract.ts';
+import type { RowGap } from '../../grid/drag-rows.ts';
 import type { RowCommand } from '../../grid/sheet-keys.ts';
 import { actions, getState } from '../../state/store.ts';
+import { dropParts } from './drop-rows.ts';
 import { deleteParts, duplicateParts, insertPart, moveParts } from './row-changes.ts';
 import type { RowKeys } from './row-keys.ts';
 
@@ -62,14 +64,7 @@ export async function runRowCommand(
   }
 
   async function move(direction: 'up' | 'down'): Promise<void> {
-    if (sheet.isSorted()) {
-      actions.say({
-        kind: 'info',
-        text: 'The list is shown sorted, so a part cannot be moved up or down.',
-        wayOut: 'Go back to list order first, or keep this order.',
-      });
-      return;
-    }
+    if (sheet.isSorted()) return sayThatItIsSorted();
     const { above, below: next } = sheet.around(selected[0] ?? '', selected.at(-1) ?? '');
     const key = direction === 'up' ? above : next;
     const id = key === null ? null : keys.idOf(key);
@@ -84,6 +79,49 @@ export async function runRowCommand(
     sheet.draw();
     sheet.follow(block.map(({ id }) => keys.keyOf(id)));
   }
+}
+
+/** Puts parts where the mouse has let them go: one request and one undo step. */
+export async function runRowDrop(
+  selected: readonly string[],
+  gap: RowGap,
+  keys: RowKeys,
+  sheet: Pick<CommandedSheet, 'draw' | 'follow' | 'isSorted'> & {
+    /** Whether all of these rows stand in one group. */
+    oneGroup(keys: readonly string[]): boolean;
+  },
+): Promise<void> {
+  const parts = getState().project?.rows.parts ?? [];
+  const ids = new Set(selected.map(keys.idOf));
+  const block = parts.filter(({ id }) => ids.has(id));
+  if (block.length === 0) return;
+  if (sheet.isSorted()) return sayThatItIsSorted();
+  const neighbour = gap.above !== null && sheet.oneGroup([...selected, gap.above]) ? gap.above : gap.below;
+  if (neighbour !== null && !sheet.oneGroup([...selected, neighbour])) {
+    actions.say({
+      kind: 'info',
+      text: 'A part stays in its group when it is moved.',
+      wayOut: 'To put it into another group, change its section or material.',
+    });
+    return;
+  }
+  const idOf = (key: string | null): string | null => (key === null ? null : keys.idOf(key));
+  const changes = dropParts(parts, block, {
+    above: neighbour === gap.above ? idOf(gap.above) : null,
+    below: idOf(gap.below),
+  });
+  if (changes.length === 0) return;
+  if ((await actions.change(changes, `move ${blockWords(block)}`)) === null) return;
+  sheet.draw();
+  sheet.follow(block.map(({ id }) => keys.keyOf(id)));
+}
+
+function sayThatItIsSorted(): void {
+  actions.say({
+    kind: 'info',
+    text: 'The list is shown sorted, so a part cannot be moved up or down.',
+    wayOut: 'Go back to list order first, or keep this order.',
+  });
 }
 
 function blockWords(block: readonly PartRow[]): string {
