@@ -159,6 +159,7 @@ export const ROW_LAYOUTS: { readonly [Table in RowTable]: RowLayout } = {
     batch: ['text', 'batch', ''],
     openedOn: ['text', 'day of opening', ''],
     bestBefore: ['text', 'best before', ''],
+    keptFrom: ['text', 'sheet it was cut from', ''],
   }),
   measurements: layout('measurements', 'measurement', 'measured thickness', 'measured thicknesses', {
     productId: ['text', 'product', ''],

@@ -199,7 +199,8 @@ CREATE TABLE on_hand (
   place TEXT NOT NULL DEFAULT '',
   batch TEXT NOT NULL DEFAULT '',
   opened_on TEXT NOT NULL DEFAULT '',
-  best_before TEXT NOT NULL DEFAULT ''
+  best_before TEXT NOT NULL DEFAULT '',
+  kept_from TEXT NOT NULL DEFAULT ''
 ) STRICT;
 
 CREATE INDEX on_hand_by_project ON on_hand (project_id, position);

@@ -20,6 +20,17 @@ export function change(
   return edit(projectId, 'changes', label === undefined ? { changes } : { changes, label }, again);
 }
 
+/** Puts the offcuts of one size from one cut sheet of the open project among what is on hand. */
+export function keepOffcut(offcut: {
+  readonly layout: string;
+  readonly sheet: number;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+}): Promise<ChangeAnswer | null> {
+  const projectId = getState().project?.id;
+  return projectId === undefined ? Promise.resolve(null) : edit(projectId, 'cutting/keep', offcut, undefined);
+}
+
 export async function undo(): Promise<void> {
   const project = getState().project;
   if (project?.canUndo || getState().pending > 0) await step('undo');

@@ -3,7 +3,7 @@ export { type AppState, getState, type Mode, type Notice, type ScreenName, subsc
 
 import { planCalendarFromNow, wantCalendar } from './calendar-actions.ts';
 import { searchCutting, stopCutting } from './cutting-actions.ts';
-import { applyAgain, change, redo, undo } from './edit-actions.ts';
+import { applyAgain, change, keepOffcut, redo, undo } from './edit-actions.ts';
 import {
   bringBackProject,
   createProject,
@@ -44,6 +44,7 @@ export const actions = {
   planCalendarFromNow,
   searchCutting,
   stopCutting,
+  keepOffcut,
   show,
   selectPart,
   showProblems,

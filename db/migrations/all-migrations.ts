@@ -9,6 +9,7 @@ import { deletedProjects } from './007-deleted-projects.ts';
 import { ledger } from './008-ledger.ts';
 import { shippedProducts } from './009-shipped-products.ts';
 import { quoteSheets } from './010-quote-sheets.ts';
+import { keptOffcuts } from './011-kept-offcuts.ts';
 
 /** Every step in order; the file's `user_version` counts the steps it has been through. Append only. */
 export const ALL_MIGRATIONS: readonly Migration[] = [
@@ -22,4 +23,5 @@ export const ALL_MIGRATIONS: readonly Migration[] = [
   ledger,
   shippedProducts,
   quoteSheets,
+  keptOffcuts,
 ];

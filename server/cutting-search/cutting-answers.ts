@@ -29,6 +29,8 @@ export interface CuttingAnswers {
   readonly get: (projectId: number, question: string) => CuttingAnswer | undefined;
   /** Rises with every answer that may change the project's plan; 0 when the program starts. */
   readonly version: (projectId: number) => number;
+  /** Says that the project's plan may be another for a reason beside its edits: a piece was ticked as cut. */
+  readonly touch: (projectId: number) => void;
   /** Stores an answer; `changesPlan`: the plan of the project as it stands may be better with it. */
   readonly put: (
     projectId: number,
@@ -87,6 +89,10 @@ export function cuttingAnswers(db: Database): CuttingAnswers {
     return known;
   }
 
+  function raise(projectId: number): void {
+    versions.set(projectId, (versions.get(projectId) ?? 0) + 1);
+  }
+
   function read(projectId: number): Map<string, CuttingAnswer> {
     const answers = new Map<string, CuttingAnswer>();
     for (const row of readCuttingAnswers(db, projectId)) {
@@ -101,6 +107,7 @@ export function cuttingAnswers(db: Database): CuttingAnswers {
     found: (projectId) => [...ofProject(projectId).values()],
     get: (projectId, question) => ofProject(projectId).get(question),
     version: (projectId) => versions.get(projectId) ?? 0,
+    touch: raise,
     put(projectId, answer, { changesPlan, current, at }) {
       putCuttingAnswer(db, projectId, toStored(answer), at);
       const answers = ofProject(projectId);
@@ -112,7 +119,7 @@ export function cuttingAnswers(db: Database): CuttingAnswers {
         answers.delete(question);
         removeCuttingAnswer(db, projectId, question);
       }
-      if (changesPlan) versions.set(projectId, (versions.get(projectId) ?? 0) + 1);
+      if (changesPlan) raise(projectId);
     },
   };
 }

@@ -30,6 +30,8 @@ export interface CuttingSearches {
   readonly search: (projectId: number, materialId: string | null) => boolean;
   /** Ends what is searched or waits, until the question is another or a search is asked for. */
   readonly stop: (projectId: number) => void;
+  /** Pieces were ticked as cut, or ticks taken off: plans what is left, ends a search that would change what is cut. */
+  readonly ticked: (projectId: number) => void;
   readonly close: () => void;
 }
 
@@ -370,6 +372,10 @@ export function cuttingSearches(given: Given): CuttingSearches {
       for (const { asked } of materialLooks(entry).values()) leave(projectId, asked.question.hash);
       queue = queue.filter((wanted) => wanted.projectId !== projectId);
       if (running?.projectId === projectId) thread.stop(running.id);
+      announce(projectId);
+    },
+    ticked(projectId) {
+      answers.touch(projectId);
       announce(projectId);
     },
     close() {

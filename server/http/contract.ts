@@ -181,6 +181,16 @@ export interface CuttingLayout {
   readonly parts: readonly string[];
   readonly cuts: readonly SawCut[];
   readonly done: readonly CutPlace[];
+  /** What is worth keeping of each of the equal sheets, largest first. */
+  readonly offcuts: readonly LayoutOffcut[];
+}
+export interface LayoutOffcut {
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  /** So many of this size on each sheet. */
+  readonly count: number;
+  /** The sheets, from 0, whose offcuts of this size are on hand already. */
+  readonly kept: readonly number[];
 }
 /** One piece: which of the equal sheets and which of its parts, both from 0. */
 export interface CutPlace {

@@ -1,4 +1,6 @@
 import { type PiecePlace, readCutPieces } from '../../db/cut-pieces.repository.ts';
+import { keptFrom } from '../planning/cutting/begun/kept-from.ts';
+import { keptOffcuts } from '../planning/cutting/begun/kept-offcuts.ts';
 import { cutOrder } from '../planning/cutting/cut-order.ts';
 import { layoutKey } from '../planning/cutting/layout-key.ts';
 import type { CutNode } from '../planning/plan-output.ts';
@@ -9,6 +11,7 @@ import type { CuttingAnswer, CuttingLayout } from './contract.ts';
 export function cuttingList({ db, plans }: AppContext, projectId: number): CuttingAnswer {
   const { project, plan } = plans.current(projectId);
   const { kerfMm } = project.settings;
+  const onHand = new Set(project.rows.onHand.map((row) => row.keptFrom));
   const ticked = byLayout(readCutPieces(db, projectId));
   const layouts = plan.materials.flatMap((material) =>
     material.layouts.map((layout): CuttingLayout => {
@@ -21,6 +24,12 @@ export function cuttingList({ db, plans }: AppContext, projectId: number): Cutti
         sheets: layout.count,
         parts,
         cuts: cutOrder(layout, kerfMm),
+        offcuts: keptOffcuts(layout, material.kind).map((offcut) => ({
+          ...offcut,
+          kept: Array.from({ length: layout.count }, (_, sheet) => sheet).filter((sheet) =>
+            onHand.has(keptFrom(key, sheet, offcut.lengthMm, offcut.widthMm)),
+          ),
+        })),
         done: (ticked.get(key) ?? []).flatMap((place) =>
           isIn(place, layout.count, parts.length) ? [{ sheet: place.sheet, piece: place.piece }] : [],
         ),

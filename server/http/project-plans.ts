@@ -11,6 +11,7 @@ import { type PlanMemory, planMemory } from '../planning/plan-memory.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Catalogue } from '../planning/product.ts';
 import type { FoundLayout, ProjectInput } from '../planning/project-input.ts';
+import { readBegunPlans } from './begun-plans.ts';
 import type { PlanView } from './contract.ts';
 import { projectInput } from './project-input.ts';
 import { stripWorkings } from './strip-workings.ts';
@@ -21,7 +22,7 @@ const PLANS_KEPT = 8;
 export interface PlannedProject {
   readonly project: StoredProject;
   readonly catalogueRevision: number;
-  /** Rises with every cutting plan found that may make this plan better; no revision of the project. */
+  /** Rises with every cutting plan found that may make this plan better, and with ticks; no revision of the project. */
   readonly planVersion: number;
   /** What the plan is made from: without leftovers that are past their date today. */
   readonly input: ProjectInput;
@@ -96,7 +97,8 @@ export function projectPlans(
       ) {
         const input = kept !== null && kept.expired === expired ? kept.input : usable(fullInput, gone);
         const memory = entry?.memory ?? planMemory();
-        const plan = planner({ ...input, foundLayouts: answers.found(projectId) }, memory);
+        const foundLayouts = answers.found(projectId);
+        const plan = planner({ ...input, foundLayouts, begunPlans: readBegunPlans(db, projectId) }, memory);
         const view = stripWorkings(plan);
         entry = {
           project,

@@ -206,6 +206,7 @@ export const rowShapes = {
     batch: cell,
     openedOn: dateText,
     bestBefore: dateText,
+    keptFrom: cell,
   },
   measurements: { productId: cell, thicknessMm: z.number().positive().max(1000) },
   sizes: { name: cell, value: cell, note: cell },

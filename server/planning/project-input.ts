@@ -1,3 +1,4 @@
+import type { StockLayout } from './plan-output.ts';
 import type { Catalogue } from './product.ts';
 
 /**
@@ -223,6 +224,8 @@ export interface OnHand {
   readonly openedOn?: string;
   /** YYYY-MM-DD, or empty: then the catalogue's shelf life counts from `openedOn`, where both are known. */
   readonly bestBefore?: string;
+  /** The sheet of this project's cutting plan that the offcut was cut from, by the plan's own name for it; else empty. */
+  readonly keptFrom?: string;
 }
 
 /** A thickness the user measured; it replaces the catalogue's typical figure everywhere in this project. */
@@ -497,4 +500,18 @@ export interface ProjectInput {
   readonly catalogue: Catalogue;
   /** Cutting plans found earlier; one is used where its question is asked again, after it has been checked. */
   readonly foundLayouts?: readonly FoundLayout[];
+  /** Cutting plans whose sheets are being cut: they stay as they are as far as the part list allows. */
+  readonly begunPlans?: readonly BegunPlan[];
+}
+
+/** The cutting plan of one material as it was when a piece was last ticked as cut. */
+export interface BegunPlan {
+  readonly materialId: string;
+  readonly layouts: readonly {
+    /** Names the layout, see layoutKey. */
+    readonly key: string;
+    /** So many of its equal sheets, from the first, up to the last one with a piece ticked. */
+    readonly begun: number;
+    readonly layout: StockLayout;
+  }[];
 }

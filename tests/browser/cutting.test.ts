@@ -84,26 +84,42 @@ describe('ticking pieces as cut', () => {
 });
 
 describe('keeping an offcut', () => {
-  it('puts it on hand in one step, the plan uses it, and undo takes it back', async () => {
-    const { page, stored } = await open('cutting');
+  it('waits for the sheet to be cut; then puts it on hand once, the plan stays, and undo takes it back', async () => {
+    const { page, id, stored } = await open('cutting');
+    await page.waitForSelector('.tick input');
     const before = await stored();
-    const keep = page.getByRole('button', { name: /^Keep offcut/ }).first();
-    const name = (await keep.getAttribute('aria-label')) ?? '';
-    const answered = page.waitForResponse((answer) => answer.url().endsWith('/changes'));
+    const { layouts } = await listOf(id);
+    const at = layouts.findIndex(({ offcuts, sheets }) => offcuts.length > 0 && sheets === 1);
+    const layout = page.locator('.layout').nth(at);
+    const keep = layout.getByRole('button', { name: /^Keep / }).first();
+    await expect.poll(() => keep.getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => textOf(layout.locator('.offcut-wait'))).toContain('once all parts');
+    await layout.locator('.tick input').first().focus();
+    for (let piece = 0; piece < (layouts[at]?.parts.length ?? 0); piece++) {
+      if (piece > 0) await page.keyboard.press('Tab');
+      while (await page.evaluate(() => document.activeElement?.getAttribute('type') !== 'checkbox'))
+        await page.keyboard.press('Tab');
+      await page.keyboard.press('Space');
+    }
+    await expect.poll(() => keep.getAttribute('aria-disabled'), { timeout: 20_000 }).toBe('false');
+    await expect
+      .poll(async () => (await listOf(id)).layouts[at]?.done.length, { timeout: 20_000 })
+      .toBe(layouts[at]?.parts.length);
+    const answered = page.waitForResponse((answer) => answer.url().endsWith('/cutting/keep'));
     await keep.click();
     await answered;
+    await expect.poll(() => textOf(layout.locator('.kept').first())).toBe('on hand');
     const after = await stored();
     expect(after.rows.onHand.length).toBe(before.rows.onHand.length + 1);
-    const row = after.rows.onHand.at(-1);
-    expect(row?.count).toBe(1);
-    const material = after.plan.materials.find(({ id }) => id === row?.productId);
-    expect(name.endsWith(` of ${material?.name}`)).toBe(true);
-    expect(material?.layouts.some(({ onHandId }) => onHandId === row?.id)).toBe(true);
+    expect(after.plan.materials.map((material) => material.layouts)).toEqual(
+      before.plan.materials.map((material) => material.layouts),
+    );
     await expect.poll(() => textOf(page.locator('.notice'))).toContain('on hand now');
     const undone = page.waitForResponse((answer) => answer.url().endsWith('/undo'));
     await page.keyboard.press('Control+z');
     await undone;
     await expect.poll(async () => (await stored()).rows.onHand).toEqual(before.rows.onHand);
+    await expect.poll(() => keep.getAttribute('aria-disabled')).toBe('false');
   });
 });
 

@@ -2,7 +2,13 @@ import request from 'supertest';
 import { describe, expect, it } from 'vitest';
 import { forgetDeletedProjects } from '../../db/delete-project.ts';
 import { openDatabase } from '../../db/open.ts';
-import type { CuttingAnswer, CuttingLayout, ProjectState } from '../../server/http/contract.ts';
+import type {
+  ChangeAnswer,
+  CuttingAnswer,
+  CuttingLayout,
+  PlanView,
+  ProjectState,
+} from '../../server/http/contract.ts';
 import { createApp } from '../../server/http/create-app.ts';
 import { type OpenApp, openApp } from './open-app.ts';
 
@@ -127,5 +133,105 @@ describe('the cutting list', () => {
     // A deleted project is kept for 30 days, with all that is its own.
     forgetDeletedProjects(app.db, new Date(Date.now() + 31 * 24 * 60 * 60 * 1000));
     expect(app.db.prepare('SELECT COUNT(*) FROM cut_piece').pluck().get()).toBe(0);
+  });
+});
+
+describe('a plan that is being cut', () => {
+  const tickAll = (path: string, app: OpenApp, { key, parts }: CuttingLayout, cut = true) =>
+    app.send('post', `${path}/ticks`, {
+      layout: key,
+      pieces: parts.map((_, piece) => ({ sheet: 0, piece })),
+      cut,
+    });
+  const planOf = async (app: OpenApp, id: string) =>
+    ((await app.send('get', `/api/projects/${id}/plan`)).body as PlanView).materials[0];
+  const project1 = async (app: OpenApp, id: string) =>
+    (await app.send('get', `/api/projects/${id}`)).body as ProjectState;
+
+  it('keeps the sheet that was begun when the list changes, and lays what comes on top beside it', async () => {
+    const { app, list, path, state } = await opened();
+    const layout = only(await list());
+    await tickAll(path, app, layout);
+    const more = { revision: state.revision, name: 'Top', quantity: '2', length: '900', width: '400' };
+    await app.send('post', `/api/projects/${state.id}/parts`, { ...more, materialId: 'birch-ply-18' });
+    const [first, ...rest] = (await list()).layouts;
+    expect([first?.key, first?.done.length, first?.parts]).toEqual([layout.key, 6, layout.parts]);
+    expect(rest.flatMap(({ parts }) => parts)).toHaveLength(2);
+    // Without the ticks nothing holds the sheet, and all eight fit on one.
+    await tickAll(path, app, first as CuttingLayout, false);
+    expect(only(await list()).parts).toHaveLength(8);
+    expect(app.db.prepare('SELECT COUNT(*) FROM begun_layout').pluck().get()).toBe(0);
+  });
+
+  it('keeps an offcut only once its sheet is cut, and only once', async () => {
+    const { app, list, path, state } = await opened();
+    const layout = only(await list());
+    const [offcut] = layout.offcuts;
+    if (offcut === undefined) throw new Error('nothing is left of the sheet');
+    const { lengthMm, widthMm } = offcut;
+    const keep = (revision: number, more: object = {}) =>
+      app.send('post', `${path}/keep`, {
+        revision,
+        layout: layout.key,
+        sheet: 0,
+        lengthMm,
+        widthMm,
+        ...more,
+      });
+    const early = await app.refused(keep(state.revision), 409, 'not-allowed');
+    expect(early.message).toContain('not there yet');
+    const pieces = layout.parts.slice(1).map((_, piece) => ({ sheet: 0, piece }));
+    await app.send('post', `${path}/ticks`, { layout: layout.key, pieces, cut: true });
+    await app.refused(keep(state.revision), 409, 'not-allowed');
+    await tickAll(path, app, layout);
+    await app.refused(keep(state.revision, { sheet: 1 }), 404, 'not-found');
+    await app.refused(keep(state.revision, { lengthMm: 1 }), 404, 'not-found');
+    await app.refused(keep(state.revision + 1), 409, 'revision-stale');
+
+    const { status, body } = await keep(state.revision);
+    expect(status).toBe(201);
+    const { revision, plan } = body as ChangeAnswer;
+    const { rows, undoLabel } = await project1(app, state.id);
+    expect(rows.onHand).toMatchObject([
+      { productId: 'birch-ply-18', amount: 1, count: 1, lengthMm, widthMm },
+    ]);
+    expect(undoLabel).toContain('keep offcut');
+    // The sheet it came from is still one sheet to buy, and nothing is cut from the offcut.
+    expect(plan.materials[0]?.stocks).toBe(1);
+    expect(plan.materials[0]?.layouts.map(({ onHandId }) => onHandId)).toEqual([null]);
+    expect(only(await list()).offcuts[0]?.kept).toEqual([0]);
+    const twice = await app.refused(keep(revision), 409, 'not-allowed');
+    expect(twice.message).toContain('already');
+
+    // What comes on top is cut from it.
+    const more = { revision, name: 'Top', quantity: '1', length: '300', width: '200' };
+    const added = await app.send('post', `/api/projects/${state.id}/parts`, {
+      ...more,
+      materialId: 'birch-ply-18',
+    });
+    const after = await planOf(app, state.id);
+    expect([after?.stocks, after?.layouts.map(({ packId }) => packId === null)]).toEqual([1, [false, true]]);
+    await app.refused(keep((added.body as ChangeAnswer).revision), 409, 'not-allowed');
+
+    // Undo takes the part and the offcut back; then it can be kept again.
+    const once = await app.send('post', `/api/projects/${state.id}/undo`, { revision: revision + 1 });
+    const back = await app.send('post', `/api/projects/${state.id}/undo`, { revision: once.body.revision });
+    expect((await project1(app, state.id)).rows.onHand).toEqual([]);
+    expect((await keep((back.body as ChangeAnswer).revision)).status).toBe(201);
+    expect((await project1(app, state.id)).rows.onHand).toHaveLength(1);
+  });
+
+  it('tells other windows when a tick has made the plan another', async () => {
+    const { app, list, path, state } = await opened();
+    const layout = only(await list());
+    const versionOf = async () => (await app.send('get', `${path}/search`)).body.planVersion as number;
+    const before = await versionOf();
+    await tickAll(path, app, layout);
+    const begun = await versionOf();
+    expect(begun).toBeGreaterThan(before);
+    // The same tick again changes nothing.
+    await tickAll(path, app, layout);
+    expect(await versionOf()).toBe(begun);
+    expect((await planOf(app, state.id))?.layouts).toEqual(state.plan.materials[0]?.layouts);
   });
 });

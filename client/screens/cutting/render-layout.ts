@@ -1,15 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
-import type { CutPlace, CuttingLayout } from '../../../server/http/contract.ts';
-import { saveChanges } from '../../fields/save.ts';
+import type { CutPlace, CuttingLayout, LayoutOffcut } from '../../../server/http/contract.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { actions } from '../../state/store.ts';
 import { placeName, tick } from './cutting-list.ts';
 import { grainMatches } from './grain-matches.ts';
-import { keepOffcut } from './keep-offcut.ts';
 import { drawLayout, type Layout, type LayoutView, layoutView, type Material } from './layout-view.ts';
 import { narrow } from './narrow.ts';
-import { type Offcut, offcutsOf } from './offcuts.ts';
 import type { NumberedPart } from './part-numbers.ts';
 
 /** Widths of the drawing, CSS pixels: beside its lists, and on a phone. */
@@ -48,7 +45,7 @@ export function renderLayout(book: ScreenBook, material: Material, layout: Layou
           (part) => partRow(view, part, sheet, isDone),
         )}
       </ul>
-      ${matches(view)} ${offcuts(view)}
+      ${matches(view)} ${cuts === null ? nothing : offcuts(view, cuts, sheet)}
       ${
         view.lines.length === 0
           ? nothing
@@ -149,41 +146,53 @@ function matches({ layout, nameOf }: LayoutView): TemplateResult | typeof nothin
   </ul>`;
 }
 
-function offcuts({ book, material, layout, pieces }: LayoutView): TemplateResult | typeof nothing {
-  const kept = offcutsOf(pieces, material.kind, layout.count);
-  if (kept.length === 0) return nothing;
-  const size = ({ lengthMm, widthMm }: Offcut): string =>
-    `${book.formats.length(lengthMm)} × ${book.formats.length(widthMm)}`;
+/** What is left of the sheet looked at; it can be put in stock once the sheet is cut. */
+function offcuts(view: LayoutView, cuts: CuttingLayout, sheet: number): TemplateResult | typeof nothing {
+  if (cuts.offcuts.length === 0) return nothing;
+  const { book, material } = view;
+  const isCut = cuts.done.filter((place) => place.sheet === sheet).length === cuts.parts.length;
+  const waiting = `offcut-wait-${cuts.key}`;
   return html`<div class="offcuts">
-    <h4>Offcuts</h4>
+    <h4>Offcuts${cuts.sheets === 1 ? '' : ` of ${material.kind} ${sheet + 1}`}</h4>
     <ul>
-      ${kept.map(
-        (offcut) => html`<li>
-          <span>${offcut.count === 1 ? nothing : `${offcut.count} × `}${size(offcut)}</span>
-          <button
-            type="button"
-            class="button"
-            aria-label="Keep ${offcut.count === 1 ? 'offcut' : `${offcut.count} offcuts`} ${size(offcut)} of ${material.name}"
-            title="Puts it among what is on hand; this plan then counts on it"
-            @click=${() => void keep(book, material, offcut, size(offcut))}
-          >
-            Keep
-          </button>
-        </li>`,
-      )}
+      ${cuts.offcuts.map((offcut) => {
+        const size = `${book.formats.length(offcut.lengthMm)} × ${book.formats.length(offcut.widthMm)}`;
+        const name = `${offcut.count === 1 ? 'offcut' : `${offcut.count} offcuts`} ${size} of ${material.name}`;
+        return html`<li>
+          <span>${offcut.count === 1 ? nothing : `${offcut.count} × `}${size}</span>
+          ${
+            offcut.kept.includes(sheet)
+              ? html`<span class="kept" aria-label="${name} on hand">on hand</span>`
+              : html`<button
+                  type="button"
+                  class="button"
+                  aria-label="Keep ${name}"
+                  aria-disabled=${isCut ? 'false' : 'true'}
+                  aria-describedby=${isCut ? nothing : waiting}
+                  @click=${() => isCut && void keep(cuts, sheet, offcut, name)}
+                >
+                  Keep
+                </button>`
+          }
+        </li>`;
+      })}
     </ul>
+    ${isCut ? nothing : html`<p class="offcut-wait" id=${waiting}>Keep them once all parts of the ${material.kind} are ticked.</p>`}
   </div>`;
 }
 
-async function keep(book: ScreenBook, material: Material, offcut: Offcut, size: string): Promise<void> {
-  const change = keepOffcut(material.id, material.kind, offcut, book.project.rows.onHand);
-  const refused = await saveChanges([change], `keep offcut ${size} of ${material.name}`);
-  if (refused === null)
-    actions.say({
-      kind: 'info',
-      text: `${offcut.count === 1 ? 'The offcut' : `${offcut.count} offcuts`} ${size} of ${material.name} ${offcut.count === 1 ? 'is' : 'are'} on hand now, and the plan counts on it.`,
-      wayOut: 'Undo takes it back; the list of what is on hand is under Buy.',
-    });
+async function keep(
+  { key: layout }: CuttingLayout,
+  sheet: number,
+  { lengthMm, widthMm, count }: LayoutOffcut,
+  name: string,
+): Promise<void> {
+  if ((await actions.keepOffcut({ layout, sheet, lengthMm, widthMm })) === null) return;
+  actions.say({
+    kind: 'info',
+    text: `The ${name} ${count === 1 ? 'is' : 'are'} on hand now, for parts that come on top.`,
+    wayOut: 'Undo takes it back; the list of what is on hand is under Buy.',
+  });
 }
 
 function counted(count: number, word: string): string {

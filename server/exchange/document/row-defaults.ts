@@ -91,6 +91,7 @@ export const ON_HAND_DEFAULTS: Required<Without<OnHand, 'productId' | 'amount'>>
   batch: '',
   openedOn: '',
   bestBefore: '',
+  keptFrom: '',
 };
 
 export const ORDER_DEFAULTS: Without<Order, never> = {

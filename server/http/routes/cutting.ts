@@ -1,11 +1,14 @@
 import { z } from 'zod';
-import { markPieces } from '../../../db/cut-pieces.repository.ts';
 import type { FreedPiece } from '../../planning/cutting/cut-order.ts';
+import { changeAnswerSchema } from '../answer-schemas.ts';
+import { answerEdit } from '../change-answer.ts';
 import type { CutPlace, CuttingAnswer, SawCut } from '../contract.ts';
 import { cuttingList, isIn } from '../cutting-list.ts';
 import { HttpRefusal } from '../http-refusal.ts';
+import { keepOffcut } from '../keep-offcut.ts';
+import { markCut } from '../mark-cut.ts';
 import { type Route, route } from '../route.ts';
-import { MOST_CHANGES, projectParams } from '../schemas.ts';
+import { MOST_CHANGES, projectParams, revision } from '../schemas.ts';
 
 const place = z.strictObject({
   sheet: z.int().min(0).meta({ description: 'Which of the equal sheets, from 0.' }),
@@ -46,6 +49,7 @@ const cuttingAnswer = z
         parts: z.array(z.string()),
         cuts: z.array(sawCut),
         done: z.array(place),
+        offcuts: z.array(z.strictObject({ ...size, count: z.int(), kept: z.array(z.int()) })),
       }),
     ),
     elsewhere: z.int(),
@@ -85,8 +89,27 @@ export const cuttingRoutes: readonly Route[] = [
           'Look at the cutting plan as it is now, and tick the piece there.',
         );
       const places = pieces.map((one) => ({ layout, ...one }));
-      markPieces(context.db, projectId, places, cut, context.now().toISOString());
+      markCut(context, projectId, known.materialId, places, cut);
       return cuttingList(context, projectId);
     },
+  }),
+  route({
+    method: 'post',
+    path: '/api/projects/{id}/cutting/keep',
+    summary:
+      'Put the offcuts of one size from a sheet that has been cut among what is on hand. An edit, with undo.',
+    group: 'plan',
+    params: projectParams,
+    body: z.strictObject({
+      revision,
+      layout: z.string().min(1).max(100).meta({ description: 'The key of a layout of the plan.' }),
+      sheet: z.int().min(0).meta({ description: 'Which of the equal sheets, from 0.' }),
+      ...size,
+    }),
+    answer: changeAnswerSchema,
+    status: 201,
+    refusals: ['revision-stale', 'not-allowed', 'internal'],
+    handle: ({ params, body }, context, response) =>
+      answerEdit(context, response, Number(params.id), (projectId) => keepOffcut(context, projectId, body)),
   }),
 ];

@@ -11,6 +11,8 @@ export interface LaidBlanks {
   readonly boundStocks: number;
   /** A longer search has found better bounds than the plan was made with. */
   readonly boundRaised?: boolean;
+  /** So many stocks are being cut and stay as they are. */
+  readonly begunStocks?: number;
   /** Net area of the blanks, m2. */
   readonly netM2: number;
 }

@@ -141,6 +141,9 @@ function planFigures(
         proven
           ? 'No plan can cost less: the plan meets its lower bound.'
           : `The best plan found; no plan can need fewer than ${laid.boundStocks}.`,
+        ...(laid.begunStocks === undefined
+          ? []
+          : [`${laid.begunStocks} ${word} of them are being cut and stay as they are.`]),
         ...(used.length > 0 ? [`${countOf(used)} pieces on hand are used too.`] : []),
         ...wasteNote(bought, laid.netM2, used.length > 0),
         ...left,

@@ -2,12 +2,13 @@ import { figure } from '../figure.ts';
 import type { MaterialPlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { ProjectInput } from '../project-input.ts';
+import { planBegun } from './begun/plan-begun.ts';
 import { foundInstead } from './found/found-instead.ts';
 import { withFound } from './found/with-found.ts';
 import type { LaidBlanks } from './laid-blanks.ts';
 import type { MaterialBlanks } from './material-blanks.ts';
 import { materialFigures } from './material-figures.ts';
-import { materialJob } from './material-job.ts';
+import { type MaterialJob, materialJob } from './material-job.ts';
 import { layBlanks } from './sheet-2d/lay-blanks.ts';
 import { layBars } from './stock-1d/lay-bars.ts';
 
@@ -54,17 +55,15 @@ export function planMaterial(
 
   const { job, problems } = materialJob(material, input);
   if (job === null) return { plan: open('No size of this material is known.'), problems };
-  const lay = job.toLengthOnly ? layBars : layBlanks;
-  const made = (): LaidBlanks =>
-    withFound(
-      lay(job.blanks, job.offers, job.costs, { kerfMm, effort, stages: job.stages }),
-      job,
-      kerfMm,
-      input.foundLayouts,
-    );
-  const best = foundInstead(job, kerfMm, input.foundLayouts) ?? made();
-  return {
-    plan: { ...common, ...figures.ofPlan(best, job) },
-    problems,
+  const make = (job: MaterialJob): LaidBlanks => {
+    const found = foundInstead(job, kerfMm, input.foundLayouts);
+    if (found !== null) return found;
+    const lay = job.toLengthOnly ? layBars : layBlanks;
+    const laid = lay(job.blanks, job.offers, job.costs, { kerfMm, effort, stages: job.stages });
+    return withFound(laid, job, kerfMm, input.foundLayouts);
   };
+  const begun = planBegun(material, input, make);
+  if (begun !== null)
+    return { plan: { ...common, ...figures.ofPlan(begun.laid, begun.job) }, problems: begun.problems };
+  return { plan: { ...common, ...figures.ofPlan(make(job), job) }, problems };
 }

@@ -28,7 +28,7 @@ export function planMaterials(
   const share = usable ? effort / materials.length : null;
   const matches = grainMatches(input);
   const planOf = memory.begin(
-    [share, input.settings, input.onHand, input.measurements],
+    [share, input.settings, input.onHand, input.measurements, input.begunPlans],
     [input.catalogue, ...(input.foundLayouts ?? [])],
   );
   const planned = materials.map((material) => {

@@ -208,6 +208,7 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
       batch: text,
       openedOn: text,
       bestBefore: text,
+      keptFrom: text,
     }),
   ),
   measurements: rows(fc.record({ productId, thicknessMm: fc.double({ min: 0.1, max: 1000, noNaN: true }) })),

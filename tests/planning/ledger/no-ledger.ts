@@ -36,4 +36,5 @@ export const PLAIN_STOCK = {
   batch: '',
   openedOn: '',
   bestBefore: '',
+  keptFrom: '',
 } as const satisfies Partial<OnHand>;
