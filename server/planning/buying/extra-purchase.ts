@@ -53,7 +53,6 @@ export function extraPurchase(
       notes: [],
     },
     offers: [],
-    wanted: null,
     extraPacks: toOrder === null || toOrder === 0 ? [] : [packOf(line, toOrder, each)],
   };
 }

@@ -10,10 +10,11 @@ import { orderBy } from './dates/order-by.ts';
 import { urgency } from './dates/urgency.ts';
 import type { LineAmounts } from './line-amounts.ts';
 import { lineState } from './line-state.ts';
+import { lineSupplier } from './line-supplier.ts';
 import { packsCost } from './packs-cost.ts';
 import { pricedPacks } from './priced-packs.ts';
 import { chooseSuppliers } from './suppliers/choose-suppliers.ts';
-import type { LineOffer, Wanted } from './suppliers/line-offers.ts';
+import type { LineOffer } from './suppliers/line-offers.ts';
 import { termsIn } from './suppliers/terms-in.ts';
 import { taxOnLine } from './tax-on-line.ts';
 
@@ -24,7 +25,6 @@ export interface OpenLine {
   readonly product: Product | null;
   readonly amounts: LineAmounts;
   readonly offers: readonly LineOffer[];
-  readonly wanted: Wanted | null;
   /** Of a line without a product: what is to be ordered. */
   readonly extraPacks: readonly OrderPack[] | null;
 }
@@ -83,7 +83,7 @@ export function placeLines({
   }
 
   function placed(open: OpenLine, chosenId: string | undefined): BuyingLine {
-    const { line, product, amounts, offers, extraPacks, wanted } = open;
+    const { line, product, amounts, offers, extraPacks } = open;
     const toOrder = amounts.toOrder.value;
     const nothing = toOrder === 0;
     const offer = nothing
@@ -91,8 +91,8 @@ export function placeLines({
       : (offers.find(({ supplierId }) => supplierId === chosenId) ??
         offers.find(({ supplierId }) => used.has(supplierId)) ??
         offers[0]);
-    const several = offer === undefined && !nothing && wanted?.kind === 'pieces' && wanted.packs.length > 0;
-    const chosenPacks = offer?.packs ?? (several && wanted?.kind === 'pieces' ? wanted.packs : []);
+    const chosenPacks = offer?.packs ?? [];
+    const several = new Set(chosenPacks.map(({ pack }) => pack.supplierId)).size > 1;
     const from = extraPacks !== null ? extraSupplier(line) : (offer?.supplierId ?? '');
     const supplier = suppliers.get(from) ?? null;
     const packs = extraPacks ?? orderPacks(chosenPacks, offer?.product.id ?? line.productId);
@@ -152,7 +152,12 @@ export function placeLines({
         ...(offer !== undefined && product !== null && offer.product.id !== product.id
           ? [`${offer.product.name} is bought in its place, as you allow, for it comes cheaper.`]
           : []),
-        ...(several ? ['No one supplier has all sizes of the cutting plan.'] : []),
+        ...(several
+          ? [
+              'No one supplier has all sizes of the cutting plan, so no delivery is reckoned for it.',
+              ...lineSupplier(chosenPacks, catalogue).notes,
+            ]
+          : []),
         ...(nothing ? [] : tooLate(open, supplier, due.date, need)),
         ...amounts.notes,
         ...line.notes.filter((note) => !isSupplierNote(note, line)),

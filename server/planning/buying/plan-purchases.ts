@@ -80,7 +80,7 @@ export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion
       cut && wanted?.kind === 'pieces' && final.toOrder.value !== null
         ? piecesFigure(line, wanted)
         : final.toOrder;
-    return { line, product, amounts: { ...final, toOrder }, offers, wanted, extraPacks: null };
+    return { line, product, amounts: { ...final, toOrder }, offers, extraPacks: null };
   });
 
   const placed = placeLines({ lines, input, neededBy, today });

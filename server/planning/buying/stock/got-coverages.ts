@@ -53,7 +53,7 @@ export function gotCoverages(
   }
   return [...sums].flatMap(([id, { areaM2, litres, coats, net, equivalent }]) => {
     const product = products.get(id);
-    if (product === undefined || !(net > 0) || !(equivalent > 0)) return [];
+    if (product === undefined || !(net >= LEAST_MEASURED_L) || !(equivalent > 0)) return [];
     const { low = null, typical = null, high = null } = product.figures.coverage ?? {};
     return [
       {
@@ -85,6 +85,9 @@ export function gotCoverages(
     ];
   });
 }
+
+/** Less than a millilitre was not measured. Rule of ours, L. */
+const LEAST_MEASURED_L = 0.001;
 
 interface Sum {
   readonly areaM2: number;

@@ -30,7 +30,7 @@ export type Wanted =
  * @param wanted in the product's unit; or whole packs as the cutting plan has them, each filled by an equal or larger one
  * @param currency ISO 4217 code the project reckons in
  * @returns one offer per supplier that is not retired: the cheapest of its products, of equal ones the first. Offers without a
- *   known price follow those with one.
+ *   known price follow those with one. Pieces that no one supplier has are one offer without a supplier.
  *
  * Source: `leastCostPacks` for amounts; a definition for pieces. Valid range: any. Departures: a substitute of another unit is
  * no substitute.
@@ -60,6 +60,12 @@ export function lineOffers({
       if (offer !== null && (rival === undefined || isCheaper(offer, rival)))
         bySupplier.set(supplierId, offer);
     }
+  }
+  const [first] = products;
+  if (bySupplier.size === 0 && first !== undefined && wanted.kind === 'pieces') {
+    const all = soundPacks(first).packs.filter(({ supplierId }) => !retired.has(supplierId ?? ''));
+    const mixed = offerOf(first, all, '');
+    if (mixed !== null) return [mixed];
   }
   return [...bySupplier.values()].sort(
     (one, other) => Number(one.costMinor === null) - Number(other.costMinor === null),
