@@ -8,9 +8,13 @@ import { readCatalogueRows } from '../db/catalogue.repository.ts';
 import { correctShipped } from '../db/correct-shipped.ts';
 import { createProject } from '../db/create-project.ts';
 import { forgetDeletedProjects } from '../db/delete-project.ts';
+import { dateInZone } from './calendar-search/zone-days.ts';
 import { readProjectDocument } from './exchange/project-document.ts';
 import { readLengthCell } from './http/read-length-cell.ts';
+import { shiftDates } from './shift-dates.ts';
 
+/** The day that the dates in the demos are written for, a Wednesday. */
+const DEMO_DAY = '2026-03-11';
 const DEMO_FOLDER = new URL('../db/demo/', import.meta.url);
 
 /**
@@ -39,6 +43,7 @@ function addDemos(db: Database, now: Date): void {
       throw new Error(
         `db/demo/${file} is unreadable: ${read.problems.map(({ message }) => message).join(' ')}`,
       );
-    createProject(db, read.input, { readLengthCell, now });
+    const today = dateInZone(now, read.input.settings.timeZone);
+    createProject(db, shiftDates(read.input, DEMO_DAY, today), { readLengthCell, now });
   }
 }

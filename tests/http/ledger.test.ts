@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { ChangeAnswer, LedgerAnswer, ProjectState } from '../../server/http/contract.ts';
+import type { ChangeAnswer, LedgerAnswer, ProjectState, ProjectSummary } from '../../server/http/contract.ts';
 import { openApp } from './open-app.ts';
 
 /** Wednesday 10 March 2027, noon in London. */
@@ -132,5 +132,32 @@ describe('the ledger over HTTP', () => {
   it('of a project that is not there is refused', async () => {
     const { app } = await opened();
     await app.refused(app.send('get', '/api/projects/999/ledger'), 404, 'not-found');
+  });
+});
+
+describe('the ledger of the wall cabinet', () => {
+  it('shows orders under way: a part delivery, a deposit, a return with its refund, and half a receipt', async () => {
+    const app = openApp();
+    const { projects } = (await app.send('get', '/api/projects')).body as { projects: ProjectSummary[] };
+    const id = projects.find(({ name }) => name === 'Bicycle-workshop wall cabinet')?.id;
+    const ledger = (await app.send('get', `/api/projects/${id}/ledger`)).body as LedgerAnswer;
+    // Sheets 107.00 + 35.00, tape charged 13.50, delivery 29.00, each with 20 %: 128.40 + 42.00 + 16.20 + 34.80 = 221.40,
+    // of which 100.00 is paid. Screws 5.90, hinges 2 x 6.90 kept of 3, knobs 2 x 2.90: 7.08 + 16.56 + 6.96 = 30.60, paid
+    // 38.88 less 8.28. Half of 12.90.
+    expect(ledger.orders.map(({ total, open }) => [total.value, open.value])).toEqual([
+      [22140, 12140],
+      [3060, 0],
+    ]);
+    expect(ledger.totals.ordered.value).toBe(22140 + 3060 + 645);
+    expect(ledger.totals.paid.value).toBe(10000 + 3060 + 645);
+    // Agreed 12.90, charged 13.50: 15.48 and 16.20 with tax.
+    expect(ledger.orders[0]?.priceChange.value).toBe(72);
+    expect(ledger.totals.budget.value).toBe(42500);
+    expect(ledger.problems).toEqual([]);
+    // The last entry is of the day before the demo's own, which is less than a week ago.
+    const last = Date.parse(ledger.series.at(-1)?.date ?? '');
+    const days = (Date.parse(ledger.today) - last) / 86_400_000;
+    expect(days).toBeGreaterThanOrEqual(1);
+    expect(days).toBeLessThanOrEqual(7);
   });
 });
