@@ -11,6 +11,9 @@ import { screenRenderer } from './screens.ts';
 import { renderTopBar } from './top-bar.ts';
 import { renderTotals } from './totals-strip.ts';
 
+/** Screens that show layouts of sheets or cuts of rolls. */
+const SHOWS_LAYOUTS: ReadonlySet<AppState['screen']> = new Set(['cutting', 'banding']);
+
 /** The whole page: bars, navigation, the screen chosen, and the sheets that open beside it. */
 export function renderShell(state: AppState): TemplateResult {
   return html`
@@ -36,7 +39,9 @@ function renderMain(state: AppState): TemplateResult {
   // The catalogue and its products are there also without a project.
   if (state.project === null && state.screen !== 'catalogue')
     return state.phase === 'starting' ? renderLoading() : renderNoProject(state);
-  const render = screenRenderer(state.screen, actions.redraw);
+  const waits = state.layoutsLeftOut && SHOWS_LAYOUTS.has(state.screen);
+  if (waits) actions.wantLayouts();
+  const render = waits ? null : screenRenderer(state.screen, actions.redraw);
   return html`
     ${state.project === null ? nothing : renderTotals(state.project)}
     <div class="screen" data-screen=${state.screen}>${render === null ? renderLoading() : render(state)}</div>

@@ -37,6 +37,8 @@ export interface AppState {
   readonly projects: readonly ProjectSummary[];
   readonly project: ProjectState | null;
   readonly catalogue: Catalogue | null;
+  /** The plan of `project` is without layouts and rolls, which a screen that shows them has to ask for. */
+  readonly layoutsLeftOut: boolean;
   /** How the searches for better cutting of the open project stand; null before the server has said. */
   readonly cutting: CuttingSearchAnswer | null;
   /** The coat calendar as last heard of; null before the server has said. */
@@ -69,6 +71,7 @@ let state: AppState = {
   projects: [],
   project: null,
   catalogue: null,
+  layoutsLeftOut: false,
   cutting: null,
   calendar: null,
   buying: null,

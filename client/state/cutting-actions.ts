@@ -7,6 +7,9 @@ import { refreshWorking } from './working-actions.ts';
 /** The version of the plan shown, as the server counts them from its start. */
 let shown: { readonly projectId: string; readonly planVersion: number } | null = null;
 
+/** How soon layouts are asked for again when they did not come, ms. */
+const ASK_AGAIN_MS = 1000;
+
 /** The latest answer heard from the server as it runs. */
 let latest = 0;
 
@@ -53,12 +56,28 @@ async function ask(what: 'search' | 'stop', body: object): Promise<void> {
   }
 }
 
+let asking = false;
+
+/** Asks for the layouts that the answer to an edit of a long list has left out. */
+export function wantLayouts(): void {
+  const { project, layoutsLeftOut } = getState();
+  if (project === null || !layoutsLeftOut || asking) return;
+  asking = true;
+  void inTurn(() => fetchPlan(project.id, getState().project?.revision ?? project.revision))
+    .catch(() => undefined)
+    .finally(() => {
+      asking = false;
+      // Another edit was first, or the server is away: whoever draws the screen again asks again.
+      if (getState().layoutsLeftOut) setTimeout(() => setState({}), ASK_AGAIN_MS);
+    });
+}
+
 async function fetchPlan(projectId: string, revision: number): Promise<void> {
   const plan = await request<PlanView>('GET', `/api/projects/${encodeURIComponent(projectId)}/plan`);
   const { project } = getState();
   // An edit made meanwhile brings its own plan.
   if (project?.id !== projectId || project.revision !== revision) return;
-  setState({ project: { ...project, plan } });
+  setState({ project: { ...project, plan }, layoutsLeftOut: false });
   void refreshWorking();
 }
 

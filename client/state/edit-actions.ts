@@ -93,6 +93,7 @@ function take(answer: ChangeAnswer): void {
   const { name, units, currency } = answer.settings;
   setState({
     project: applyAnswer(project, answer),
+    layoutsLeftOut: answer.layoutsLeftOut,
     projects: projects.map((one) =>
       one.id === project.id ? { ...one, name, units, currency, revision: answer.revision } : one,
     ),

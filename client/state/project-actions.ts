@@ -110,7 +110,7 @@ export async function reloadCatalogue(): Promise<void> {
 /** Takes the newest state of the project that is open, e.g. after another window changed it. */
 export async function fetchProject(id: string): Promise<void> {
   const project = await request<ProjectState>('GET', projectPath(id));
-  if (getState().project?.id === id) setState({ project });
+  if (getState().project?.id === id) setState({ project, layoutsLeftOut: false });
   void refreshWorking();
 }
 
@@ -118,6 +118,7 @@ function enter(project: ProjectState): void {
   const changed = getState().project?.id !== project.id;
   setState({
     project,
+    layoutsLeftOut: false,
     phase: 'ready',
     ...(changed
       ? { selectedPartId: null, working: null, focus: null, cutting: null, calendar: null, ...NOT_ASKED }

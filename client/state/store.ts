@@ -2,7 +2,7 @@
 export { type AppState, getState, type Mode, type Notice, type ScreenName, subscribe } from './app-state.ts';
 
 import { planCalendarFromNow, wantCalendar } from './calendar-actions.ts';
-import { searchCutting, stopCutting } from './cutting-actions.ts';
+import { searchCutting, stopCutting, wantLayouts } from './cutting-actions.ts';
 import { applyAgain, change, keepOffcut, redo, undo } from './edit-actions.ts';
 import {
   bringBackProject,
@@ -43,6 +43,7 @@ export const actions = {
   wantAnswer,
   planCalendarFromNow,
   searchCutting,
+  wantLayouts,
   stopCutting,
   keepOffcut,
   show,

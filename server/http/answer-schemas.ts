@@ -79,6 +79,9 @@ export const changeAnswerSchema = z
     >,
     inserted: z.record(z.string(), z.string()).meta({ description: 'tempId to id.' }),
     plan: planViewSchema.meta({ description: 'Its parts are only those whose figures changed.' }),
+    layoutsLeftOut: z
+      .boolean()
+      .meta({ description: 'The plan comes without layouts and rolls: the list is long.' }),
     removedPartPlans: z.array(z.string()),
     ...undoMenu,
   })

@@ -2,7 +2,7 @@ import type { Response } from 'express';
 import type { AppliedChange } from '../../db/apply-changes.ts';
 import { readUndoMenu } from '../../db/edits.repository.ts';
 import type { AppContext } from './app-context.ts';
-import type { ChangeAnswer, ProjectState } from './contract.ts';
+import type { ChangeAnswer, PlanView, ProjectState } from './contract.ts';
 import type { PlannedProject } from './project-plans.ts';
 import { sameValues } from './same-values.ts';
 
@@ -43,15 +43,31 @@ export function answerEdit(
   }
 }
 
+/** From so many rows on, the layouts are most of an answer, and whoever edits the list does not look at them. */
+const LONG_LIST_ROWS = 1000;
+
+type PlanDifference = Pick<ChangeAnswer, 'plan' | 'layoutsLeftOut' | 'removedPartPlans'>;
+
 function planDifference(
   before: PlannedProject | undefined,
   after: PlannedProject,
   applied: AppliedChange,
-): Pick<ChangeAnswer, 'plan' | 'removedPartPlans'> {
+): PlanDifference {
   const comparable = before !== undefined && applied.revision - before.project.revision <= 1;
-  if (!comparable) return { plan: after.view, removedPartPlans: applied.removed.parts ?? [] };
+  if (!comparable)
+    return { plan: after.view, layoutsLeftOut: false, removedPartPlans: applied.removed.parts ?? [] };
   const known = new Map(before.view.parts.map((part) => [part.id, part]));
   const parts = after.view.parts.filter((part) => !sameValues(known.get(part.id), part));
   for (const part of after.view.parts) known.delete(part.id);
-  return { plan: { ...after.view, parts }, removedPartPlans: [...known.keys()] };
+  const layoutsLeftOut = after.view.parts.length >= LONG_LIST_ROWS;
+  const plan = { ...(layoutsLeftOut ? withoutLayouts(after.view) : after.view), parts };
+  return { plan, layoutsLeftOut, removedPartPlans: [...known.keys()] };
+}
+
+function withoutLayouts(view: PlanView): PlanView {
+  return {
+    ...view,
+    materials: view.materials.map((material) => ({ ...material, layouts: [] })),
+    banding: view.banding.map((product) => ({ ...product, rolls: [] })),
+  };
 }

@@ -116,6 +116,8 @@ export interface ChangeAnswer {
   readonly inserted: Readonly<Record<string, string>>;
   /** As PlanView, but `parts` holds only the part plans whose figures changed. */
   readonly plan: PlanView;
+  /** The list is long: layouts of sheets and cuts of rolls are left out of `plan`; GET /api/projects/:id/plan has them. */
+  readonly layoutsLeftOut: boolean;
   readonly removedPartPlans: readonly string[];
   readonly canUndo: boolean;
   readonly canRedo: boolean;

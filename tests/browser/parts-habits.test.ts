@@ -143,6 +143,11 @@ describe('the clipboard', () => {
       materialId: 'birch-ply-18',
       edgeFront: 'bare',
     });
+    // A long list's layouts are fetched when they are looked at.
+    await page.locator('.navigation a', { hasText: 'Cutting' }).click();
+    await expect.poll(() => page.locator('.layout svg').count()).toBeGreaterThan(5);
+    await page.locator('.navigation a', { hasText: 'Parts' }).click();
+    await grid.cell(0, 'name').click();
     await page.keyboard.press('Control+z');
     await grid.settled();
     await expect.poll(async () => (await stored()).rows.parts.map(({ name }) => name)).toEqual(ALL);

@@ -225,9 +225,16 @@ describe('a change of many rows', () => {
     expect(answer.status).toBe(200);
     expect((answer.body as ChangeAnswer).changed.parts).toHaveLength(1000);
     expect(spentMs).toBeLessThan(1000);
-    expect((await read()).rows.parts).toHaveLength(1003);
+    // The layouts stay here until somebody looks at them.
+    const { layoutsLeftOut, plan } = answer.body as ChangeAnswer;
+    const layouts = ({ materials }: ChangeAnswer['plan']) => materials.map((one) => one.layouts.length);
+    const whole = await read();
+    expect([layoutsLeftOut, layouts(plan)]).toEqual([true, layouts(whole.plan).map(() => 0)]);
+    expect(layouts(whole.plan).every((count) => count > 0)).toBe(true);
+    expect(whole.rows.parts).toHaveLength(1003);
     const undone = (await app.send('post', `${path}/undo`, { revision: 2 })).body as ChangeAnswer;
     expect(undone.removed.parts).toHaveLength(1000);
     expect(undone.removedPartPlans).toHaveLength(1000);
+    expect([undone.layoutsLeftOut, layouts(undone.plan)]).toEqual([false, layouts((await read()).plan)]);
   });
 });
