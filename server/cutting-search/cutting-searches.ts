@@ -43,6 +43,8 @@ interface Given {
   readonly settings: CuttingSettings;
   readonly log: Logger;
   readonly now: () => Date;
+  /** The module that the search thread runs, where it is another than the program's own. */
+  readonly worker?: URL | undefined;
 }
 
 /** A material in the queue; `longer`: asked for by someone. */
@@ -74,11 +76,13 @@ interface Need {
 
 export function cuttingSearches(given: Given): CuttingSearches {
   const { db, plans, events, answers, settings, log, now } = given;
-  const thread = searchThread((report) => guarded(() => hear(report)));
+  const thread = searchThread((report) => guarded(() => hear(report)), given.worker);
   const resting = new Map<number, NodeJS.Timeout>();
   const phases = new Map<string, Pick<MaterialSearch, 'state' | 'since'>>();
   /** Questions that are not searched by themselves: stopped by someone, or the search failed. By project. */
   const left = new Map<number, Set<string>>();
+  /** Of these, the ones whose search has failed: said, until it is tried again. */
+  const failed = new Map<number, Set<string>>();
   let queue: Wanted[] = [];
   let running: Running | null = null;
   let lastId = 0;
@@ -109,7 +113,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
       log.error({ err: error }, 'searching for better cutting failed');
       if (running === null) return;
       thread.stop(running.id);
-      leave(running.projectId, running.hash);
+      fail(running.projectId, running.hash);
     }
   }
 
@@ -192,7 +196,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
     const start = foundFromLayouts(look.asked, material.layouts);
     if (start === null || foundFault(question, start) !== null) {
       log.error({ material: material.id }, 'the plan does not answer its own cutting question');
-      leave(wanted.projectId, question.hash);
+      fail(wanted.projectId, question.hash);
       return;
     }
     const earlierRuns = answer?.runs ?? 0;
@@ -240,7 +244,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
       }
       case 'failed':
         log.error({ reason: report.message }, 'a search for better cutting failed');
-        leave(projectId, hash);
+        fail(projectId, hash);
         running = null;
         break;
       case 'ended':
@@ -269,7 +273,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
     }
     if (current && foundFault(look.asked.question, plan.sheets) !== null) {
       log.error({ material: materialId }, 'a search answered with a plan that cannot be cut');
-      leave(projectId, hash);
+      fail(projectId, hash);
       thread.stop(task.id);
       return;
     }
@@ -305,6 +309,12 @@ export function cuttingSearches(given: Given): CuttingSearches {
     left.set(projectId, hashes.add(hash));
   }
 
+  /** Not tried again by itself, lest it fail again and again; whoever looks is told and may try. */
+  function fail(projectId: number, hash: string): void {
+    leave(projectId, hash);
+    failed.set(projectId, (failed.get(projectId) ?? new Set()).add(hash));
+  }
+
   function announce(projectId: number): void {
     if (closed || !events.openProjects().has(projectId) || planned(projectId) === null) return;
     events.tellCutting(projectId, state(projectId));
@@ -335,7 +345,8 @@ export function cuttingSearches(given: Given): CuttingSearches {
     const on =
       running !== null && isThis(running) && running.hash === look?.asked.question.hash ? running : null;
     let phase: MaterialSearch['state'] = 'idle';
-    if (material.proven) phase = 'proven';
+    if (look !== undefined && failed.get(projectId)?.has(look.asked.question.hash) === true) phase = 'failed';
+    else if (material.proven) phase = 'proven';
     else if (on !== null) phase = 'running';
     else if (queue.some(isThis)) phase = 'waiting';
     else if (look !== undefined && isKept(projectId, entry, material)) phase = 'kept';
@@ -360,6 +371,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
         const wanted = { projectId, materialId: id, longer: true };
         if (look === undefined || needOf(wanted, entry) === null) continue;
         left.get(projectId)?.delete(look.asked.question.hash);
+        failed.get(projectId)?.delete(look.asked.question.hash);
         queue = queue.filter((one) => one.projectId !== projectId || one.materialId !== id);
         queue.unshift(wanted);
       }

@@ -17,7 +17,10 @@ export interface SearchThread {
   readonly close: () => Promise<void>;
 }
 
-export function searchThread(hear: (report: SearchReport) => void): SearchThread {
+const WORKER = new URL('./start-search-worker.mjs', import.meta.url);
+
+/** `file`: the module that the thread runs. */
+export function searchThread(hear: (report: SearchReport) => void, file = WORKER): SearchThread {
   const stop = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
   const stopped = new Int32Array(stop);
   let worker: Worker | null = null;
@@ -27,7 +30,7 @@ export function searchThread(hear: (report: SearchReport) => void): SearchThread
 
   function start(): Worker {
     const workerData: SearchThreadData = { stop };
-    const started = new Worker(new URL('./start-search-worker.mjs', import.meta.url), {
+    const started = new Worker(file, {
       workerData,
       execArgv: [],
       resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },

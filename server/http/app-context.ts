@@ -21,6 +21,8 @@ export interface AppConfig {
   readonly now?: () => Date;
   /** How long cutting is searched after an edit; not at all when not given. */
   readonly cutting?: CuttingSettings;
+  /** The module that the thread which searches cutting runs, where it is another than the program's own. */
+  readonly cuttingWorker?: URL;
   /** How calendars are worked out beside the editing. */
   readonly calendar?: CalendarSettings;
 }

@@ -217,9 +217,10 @@ export interface MaterialSearch {
   readonly id: string;
   /**
    * running: being searched; waiting: for its turn; idle: searched as long as it was to be, or not to be searched; kept:
-   * not searched, since pieces of its plan are ticked as cut; proven: no plan costs less.
+   * not searched, since pieces of its plan are ticked as cut; proven: no plan costs less; failed: the search has broken
+   * down, and is tried again when it is asked for.
    */
-  readonly state: 'running' | 'waiting' | 'idle' | 'kept' | 'proven';
+  readonly state: 'running' | 'waiting' | 'idle' | 'kept' | 'proven' | 'failed';
   /** Since when it is in this state. */
   readonly since: string;
   /** How long this search may take in all, ms; 0 unless running. */

@@ -40,7 +40,16 @@ export function createApp(db: Database, config: AppConfig): App {
   const plans = projectPlans(db, plan, answers, now);
   const events = projectEvents();
   const settings = config.cutting ?? { ...DEFAULT_CUTTING, searchMs: 0 };
-  const cutting = cuttingSearches({ db, plans, events, answers, settings, log, now });
+  const cutting = cuttingSearches({
+    db,
+    plans,
+    events,
+    answers,
+    settings,
+    log,
+    now,
+    worker: config.cuttingWorker,
+  });
   const calendars = openCalendars({
     db,
     plans,

@@ -20,6 +20,17 @@ export function renderSearch(formats: Formats, search: MaterialSearch): Template
         : nothing
     }
     ${
+      search.state === 'failed'
+        ? html`<button
+            type="button"
+            class="button"
+            @click=${() => void actions.searchCutting(search.id)}
+          >
+            Try again
+          </button>`
+        : nothing
+    }
+    ${
       search.state === 'idle' && !search.complete
         ? html`<button
             type="button"
@@ -44,7 +55,9 @@ function wordsOf(formats: Formats, search: MaterialSearch): string | null {
     case 'waiting':
       return 'Waits for its turn to be searched for a cheaper plan.';
     case 'kept':
-      return 'Pieces are ticked as cut, so this plan is kept as it is.';
+      return 'Pieces are ticked as cut, so the sheets begun stay as they are.';
+    case 'failed':
+      return 'The search for a better plan has broken down. The plan shown can be cut as it is.';
     case 'idle':
       if (complete) return `Searched to the end; nothing cheaper was found. ${standing(formats, search)}`;
       if (searchedMs === 0) return 'A longer search may find a cheaper plan.';

@@ -22,9 +22,9 @@ const advice = z
 const material = z
   .strictObject({
     id: z.string(),
-    state: z.enum(['running', 'waiting', 'idle', 'kept', 'proven']).meta({
+    state: z.enum(['running', 'waiting', 'idle', 'kept', 'proven', 'failed']).meta({
       description:
-        'kept: not searched, since pieces of its plan are ticked as cut. proven: no plan costs less.',
+        'kept: not searched, since pieces of its plan are ticked as cut. proven: no plan costs less. failed: the search broke down.',
     }),
     since: z.iso.datetime(),
     budgetMs: z.number(),
