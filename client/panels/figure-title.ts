@@ -1,6 +1,6 @@
 import type { ProjectState } from '../../server/http/contract.ts';
 import { answerSubject } from './answer-subject.ts';
-import { figureWords } from './figure-words.ts';
+import { figureWords, quoteFigureWords } from './figure-words.ts';
 
 export interface FigureTitle {
   /** What the figure is: "Cut length". */
@@ -16,7 +16,8 @@ export function figureTitle(project: ProjectState, at: string): FigureTitle {
   const steps = at.split('/');
   if (steps[0] === 'buying' || steps[0] === 'ledger')
     return { name: figureWords(steps.at(-1) ?? at), subject: answerSubject(project, steps) };
-  const name = figureWords(steps.at(-1) ?? at);
+  const field = steps.at(-1) ?? at;
+  const name = steps[0] === 'quotes' ? quoteFigureWords(field) : figureWords(field);
   return { name, subject: subject(project, steps) };
 }
 
@@ -39,8 +40,14 @@ function subject(project: ProjectState, [list = '', id = '', inner = '', innerId
   if (list === 'sizes') return nameOf(plan.sizes, id);
   if (list === 'materials') return nameOf(plan.materials, id);
   if (list === 'banding') return nameOf(plan.banding, id);
+  if (list === 'quotes') return quoteName(rows.quotes, id);
   if (list === 'needs') return nameOf(plan.needs, id);
   return WHOLE_PROJECT;
+}
+
+function quoteName(quotes: ProjectState['rows']['quotes'], id: string): string {
+  const index = quotes.findIndex((quote) => quote.id === id);
+  return quotes[index]?.title || `Quote ${index + 1}`;
 }
 
 /** A section or a material of the part list; a name may hold a slash, so it is encoded in the path. */

@@ -82,3 +82,17 @@ export function figureWords(field: string): string {
   const words = field.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
+
+/** The figures of a quote, in the words of its screen. */
+const QUOTE_WORDS: Readonly<Record<string, string>> = {
+  materials: 'Materials',
+  markup: 'Markup on materials',
+  labour: 'Work',
+  net: 'Price before tax',
+  tax: 'Tax',
+  total: 'Total',
+};
+
+export function quoteFigureWords(field: string): string {
+  return QUOTE_WORDS[field] ?? figureWords(field);
+}

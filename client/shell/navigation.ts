@@ -11,6 +11,7 @@ export const SCREEN_WORDS: Record<ScreenName, string> = {
   calendar: 'Calendar',
   buy: 'Buy',
   ledger: 'Ledger',
+  quotes: 'Quotes',
   catalogue: 'Catalogue',
   settings: 'Settings',
 };

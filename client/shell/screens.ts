@@ -16,6 +16,7 @@ const LOADERS: Readonly<Record<ScreenName, () => Promise<RenderScreen>>> = {
   calendar: async () => (await import('../screens/calendar/render-calendar-screen.ts')).renderCalendarScreen,
   buy: async () => (await import('../screens/buy/render-buy-screen.ts')).renderBuyScreen,
   ledger: async () => (await import('../screens/ledger/render-ledger-screen.ts')).renderLedgerScreen,
+  quotes: async () => (await import('../screens/quotes/render-quotes-screen.ts')).renderQuotesScreen,
   catalogue: async () =>
     (await import('../screens/catalogue/render-catalogue-screen.ts')).renderCatalogueScreen,
   settings: async () => (await import('../screens/settings/render-settings-screen.ts')).renderSettingsScreen,

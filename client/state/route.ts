@@ -8,6 +8,7 @@ export type ScreenName =
   | 'calendar'
   | 'buy'
   | 'ledger'
+  | 'quotes'
   | 'catalogue'
   | 'settings';
 export const SCREEN_NAMES = [
@@ -18,6 +19,7 @@ export const SCREEN_NAMES = [
   'calendar',
   'buy',
   'ledger',
+  'quotes',
   'catalogue',
   'settings',
 ] as const satisfies readonly ScreenName[];

@@ -31,7 +31,7 @@ const SCREEN_OF_TABLE = {
   payments: 'ledger',
   substitutes: 'buy',
   workHours: 'ledger',
-  quotes: 'ledger',
+  quotes: 'quotes',
   suppliers: 'catalogue',
   settings: 'settings',
   products: 'catalogue',

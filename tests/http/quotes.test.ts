@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ProjectState, QuoteAnswer } from '../../server/http/contract.ts';
+import type { Figure } from '../../server/planning/figure.ts';
 import { openApp } from './open-app.ts';
 
 async function opened() {
@@ -41,6 +42,24 @@ describe('a quote of a project', () => {
     const { quote } = await opened();
     const { materials } = await quote();
     expect(materials.working.inputs.map(({ from }) => from)).toContain('buy/lines/birch-ply-18/cost');
+  });
+
+  it('opens each of its figures, and from each those it is made of', async () => {
+    const { app, path, state } = await opened();
+    const id = state.rows.quotes[0]?.id;
+    const open = [`quotes/${id}/total`];
+    const seen = new Set<string>();
+    for (let at = open.pop(); at !== undefined; at = open.pop()) {
+      const { status, body } = await app.send('get', `${path}/working?at=${at}`);
+      expect([at, status]).toEqual([at, 200]);
+      seen.add(at);
+      const { inputs } = (body as { readonly figure: Figure }).figure.working;
+      for (const { from } of inputs) if (from !== undefined && !seen.has(from)) open.push(from);
+    }
+    for (const field of ['net', 'materials', 'markup', 'labour'])
+      expect([...seen]).toContain(`quotes/${id}/${field}`);
+    await app.refused(app.send('get', `${path}/working?at=quotes/${id}/sheet`), 404, 'not-found');
+    await app.refused(app.send('get', `${path}/working?at=quotes/9999/net`), 404, 'not-found');
   });
 
   it('expires by the date where the shop is', async () => {

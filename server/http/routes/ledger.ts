@@ -1,12 +1,9 @@
 import { z } from 'zod';
-import { dateInZone } from '../../calendar-search/zone-days.ts';
 import { currencyDigits } from '../../planning/display/currency-digits.ts';
-import { planQuote } from '../../planning/ledger/plan-quote.ts';
-import type { AppContext } from '../app-context.ts';
 import type { CustomerSheetAnswer, LedgerAnswer, QuoteAnswer } from '../contract.ts';
-import { HttpRefusal } from '../http-refusal.ts';
 import { customerSheetAnswerSchema, ledgerAnswerSchema, quoteAnswerSchema } from '../ledger-schemas.ts';
 import { projectLedger } from '../project-ledger.ts';
+import { quoteAnswer } from '../quote-answer.ts';
 import { type Route, route } from '../route.ts';
 import { projectParams } from '../schemas.ts';
 
@@ -58,24 +55,3 @@ export const ledgerRoutes: readonly Route[] = [
     },
   }),
 ];
-
-function quoteAnswer(
-  projectId: number,
-  quoteId: string,
-  { plans, now }: Pick<AppContext, 'plans' | 'now'>,
-): QuoteAnswer {
-  const { input, plan, project } = plans.current(projectId);
-  const quote = input.quotes.find(({ id }) => id === quoteId);
-  if (quote === undefined)
-    throw new HttpRefusal(
-      'not-found',
-      `This project has no quote ${quoteId}.`,
-      'Choose one of its quotes, or undo its deletion.',
-    );
-  const today = dateInZone(now(), input.settings.timeZone);
-  return {
-    revision: project.revision,
-    currency: input.settings.currency,
-    ...planQuote(quote, { input, plan, today }),
-  };
-}

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { workingSchema } from '../answer-schemas.ts';
 import { HttpRefusal } from '../http-refusal.ts';
 import { planSchema, planViewSchema } from '../plan-schemas.ts';
+import { quoteAnswer } from '../quote-answer.ts';
 import { type Route, route } from '../route.ts';
 import { projectParams } from '../schemas.ts';
 import { workingAt } from '../working-at.ts';
@@ -27,16 +28,21 @@ export const planRoutes: readonly Route[] = [
   route({
     method: 'get',
     path: '/api/projects/{id}/working',
-    summary: 'How one figure was worked out, by its path: parts/12/cutLengthMm.',
+    summary: 'How one figure was worked out, by its path: parts/12/cutLengthMm, or quotes/3/net.',
     group: 'plan',
     params: projectParams,
     query: z.strictObject({ at: z.string().min(1).max(1000) }),
     answer: workingSchema,
-    handle({ params, query: { at } }, { plans, airs }) {
+    handle({ params, query: { at } }, context) {
+      const { plans, airs } = context;
       const projectId = Number(params.id);
-      const figure = at.startsWith(AIR)
-        ? workingAt(airs.plan(projectId), at.slice(AIR.length))
-        : workingAt(plans.current(projectId).plan, at);
+      const [, quoteId, field] = /^quotes\/(\d{1,15})\/(\w+)$/.exec(at) ?? [];
+      const figure =
+        quoteId !== undefined && field !== undefined
+          ? workingAt(quoteAnswer(projectId, quoteId, context), field)
+          : at.startsWith(AIR)
+            ? workingAt(airs.plan(projectId), at.slice(AIR.length))
+            : workingAt(plans.current(projectId).plan, at);
       if (figure === undefined)
         throw new HttpRefusal(
           'not-found',

@@ -37,13 +37,14 @@ export function planQuote(
     readonly today: string;
   },
 ): QuotePlan {
+  const path = `quotes/${quote.id}`;
   const materials = materialsOf(quote, input, plan);
   const markup = rounded(
     'markup = materials x percent, rounded half up',
     materials.value,
     [Math.round(quote.markupPercent * PERCENT_STEPS), WHOLE_IN_PERCENT_STEPS],
     [
-      { name: 'materials', value: materials.value, unit: 'minor' },
+      { name: 'materials', value: materials.value, unit: 'minor', from: `${path}/materials` },
       { name: 'markup', value: quote.markupPercent, unit: 'percent' },
     ],
   );
@@ -62,25 +63,25 @@ export function planQuote(
       },
     ],
   );
-  const sold = allKnown('materials as sold = materials + markup', [
+  const sold = allKnown(path, 'materials as sold = materials + markup', [
     ['materials', materials],
     ['markup', markup],
   ]);
-  const net = allKnown('net = materials + markup + labour', [
+  const net = allKnown(path, 'net = materials + markup + labour', [
     ['materials', materials],
     ['markup', markup],
     ['labour', labour],
   ]);
   const taxPercent = usableTax(quote.taxPercent ?? input.settings.taxPercent);
-  const tax = taxOf(net, taxPercent);
+  const tax = taxOf(path, net, taxPercent);
   const total =
     taxPercent === null
       ? figure(net.value, 'minor', {
           rule: 'total = net',
-          inputs: [{ name: 'net', value: net.value, unit: 'minor' }],
+          inputs: [{ name: 'net', value: net.value, unit: 'minor', from: `${path}/net` }],
           notes: ['Before tax: no tax rate is set.'],
         })
-      : allKnown('total = net + tax', [
+      : allKnown(path, 'total = net + tax', [
           ['net', net],
           ['tax', tax],
         ]);
@@ -135,22 +136,22 @@ function rounded(
   return figure(value !== null && Number.isSafeInteger(value) ? value : null, 'minor', { rule, inputs });
 }
 
-function allKnown(rule: string, summands: readonly (readonly [string, Figure])[]): Figure {
+function allKnown(path: string, rule: string, summands: readonly (readonly [string, Figure])[]): Figure {
   const missing = summands.find(([, { value }]) => value === null);
   if (missing === undefined)
     return sumMinor(
       rule,
       'amounts',
-      summands.map(([name, { value }]) => ({ name, value })),
+      summands.map(([name, { value }]) => ({ name, value, from: `${path}/${name}` })),
     );
   return figure(null, 'minor', {
     rule,
-    inputs: summands.map(([name, { value }]) => ({ name, value, unit: 'minor' })),
+    inputs: summands.map(([name, { value }]) => ({ name, value, unit: 'minor', from: `${path}/${name}` })),
     notes: [`Not known, since ${missing[0]} is not.`],
   });
 }
 
-function taxOf(net: Figure, taxPercent: number | null): Figure {
+function taxOf(path: string, net: Figure, taxPercent: number | null): Figure {
   const known = net.value !== null && taxPercent !== null;
   return figure(
     known ? taxOnLine({ lineMinor: net.value ?? 0, taxPercent: taxPercent ?? 0 }) : null,
@@ -158,7 +159,7 @@ function taxOf(net: Figure, taxPercent: number | null): Figure {
     {
       rule: 'tax = net x rate, rounded half up',
       inputs: [
-        { name: 'net', value: net.value, unit: 'minor' },
+        { name: 'net', value: net.value, unit: 'minor', from: `${path}/net` },
         { name: 'tax rate', value: taxPercent, unit: 'percent' },
       ],
       ...(taxPercent === null ? { notes: ['No tax rate is set; the price is before tax.'] } : {}),
