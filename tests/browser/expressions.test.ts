@@ -44,7 +44,8 @@ const cutWidths = (grid: PartsGrid): Promise<string[]> =>
 
 async function taped(page: Page): Promise<string> {
   await show(page, 'Buy');
-  const text = await textOf(page.locator('[data-figure="buy/lines/birch-veneer-22/need"]').first());
+  await page.waitForSelector('.buy-screen[data-current="yes"]');
+  const text = await textOf(page.locator('[data-figure="buying/lines/birch-veneer-22/need"]').first());
   await show(page, 'Parts');
   await page.waitForSelector('.ag-row[row-index="0"]');
   return text;

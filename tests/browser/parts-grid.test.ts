@@ -71,7 +71,7 @@ describe('the part list', () => {
       project.plan.buy.lines.find(({ id }) => id === 'birch-veneer-22')?.need ?? 0;
     expect(line(after)).toBeCloseTo(line(before) + 0.2, 6);
     await page.locator('.navigation a', { hasText: 'Buy' }).click();
-    const needed = page.locator('[data-figure="buy/lines/birch-veneer-22/need"]').first();
+    const needed = page.locator('[data-figure="buying/lines/birch-veneer-22/need"]').first();
     await expect.poll(() => needed.textContent()).toBe(`${line(after).toFixed(2)} m`);
     await page.locator('.navigation a', { hasText: 'Parts' }).click();
     await page.waitForSelector('.ag-row[row-index="0"]');

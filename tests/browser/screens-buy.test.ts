@@ -17,7 +17,7 @@ describe('the buy list', () => {
     await page.waitForSelector('.cost-total .chip.warning');
     await expect.poll(() => textOf(page.locator('.cost-sum'))).toContain('at least');
     await expect.poll(() => textOf(page.locator('.cost-total .chip'))).toBe('1 line without a price');
-    await expect.poll(() => page.locator('.no-price').count()).toBe(1);
+    await expect.poll(() => page.locator('.link.no-price').count()).toBe(1);
   });
 
   it('adds a line of one’s own and what is on hand', async () => {
@@ -33,7 +33,7 @@ describe('the buy list', () => {
     await type(page, `extras/${extra?.id}/unitPriceMinor`, '12.50');
     await page.waitForSelector(`tr[data-line="extra-${extra?.id}"]`);
     await expect
-      .poll(() => textOf(page.locator(`[data-figure="buy/lines/extra-${extra?.id}/cost"]`)))
+      .poll(() => textOf(page.locator(`[data-figure="buying/lines/extra-${extra?.id}/cost"]`)))
       .toBe('$12.50');
     const stain = before.plan.buy.lines.find(
       ({ category, onHand, productId }) => category === 'finish' && onHand === 0 && productId !== null,

@@ -51,12 +51,13 @@ describe('the finish screen', () => {
     expect(after.plan.totals.litres ?? 0).toBeGreaterThan(before.plan.totals.litres ?? 0);
     expect(need(after)).toBeGreaterThan(need(before));
     await page.goto(`${url()}/#/p/${after.id}/buy`);
-    const shown = page.locator(`[data-figure="buy/lines/${step.productId}/need"]`);
+    const shown = page.locator(`[data-figure="buying/lines/${step.productId}/need"]`);
+    await page.waitForSelector('.buy-screen[data-current="yes"]');
     const more = await textOf(shown);
     await page.getByRole('button', { name: /^Undo/ }).click();
     await page.waitForFunction(
       ([selector, text]) => document.querySelector(selector as string)?.textContent !== text,
-      [`[data-figure="buy/lines/${step.productId}/need"]`, more] as const,
+      [`[data-figure="buying/lines/${step.productId}/need"]`, more] as const,
     );
     await expect.poll(async () => (await stored()).plan.totals.litres).toBe(before.plan.totals.litres);
   });

@@ -388,6 +388,7 @@ describe('the page', () => {
       ['banding', 'Banding'],
       ['finish', 'Finish'],
       ['buy', 'Buy'],
+      ['ledger', 'Ledger'],
       ['catalogue', 'Catalogue'],
       ['settings', 'Settings'],
       ['parts', 'Parts'],

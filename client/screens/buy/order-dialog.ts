@@ -1,13 +1,14 @@
-import { html, type TemplateResult } from 'lit-html';
+import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Change } from '../../../server/http/contract.ts';
 import { dialogEnd, dialogText, dialogValue, sendDialog } from '../../fields/dialog-form.ts';
-import { isoToday } from '../../fields/iso-today.ts';
+import { projectToday } from '../../fields/project-today.ts';
 import { saveChanges } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { moneyInput, readMoney } from '../../format/read-money.ts';
 import { readNumber } from '../../format/read-number.ts';
 import { openDialog } from '../../shell/open-dialog.ts';
-import type { BuyLine, SupplierLines } from './group-lines.ts';
+import { basketName } from './render-basket.ts';
+import type { Basket, BuyLine } from './state-words.ts';
 
 /** One pack, or the quantity of a free line, as it is about to be ordered. */
 interface Wanted {
@@ -24,67 +25,57 @@ interface Wanted {
 const MOST_PACKS = 1_000_000;
 
 /** Makes an order of what is to be bought from one supplier; counts and prices can be set right first. */
-export function askToOrder(book: ScreenBook, group: SupplierLines): void {
-  const wanted = group.lines.flatMap(wantedOf);
+export function askToOrder(book: ScreenBook, basket: Basket, lines: readonly BuyLine[]): void {
+  const wanted = lines.flatMap((line) => wantedOf(line, book));
+  const packless = lines.filter(({ packs }) => packs.length === 0);
   const { currency } = book.settings;
-  const supplier = group.supplierId === null ? undefined : book.suppliers.get(group.supplierId);
-  const charged = supplier?.currency === currency;
+  const name = basketName(basket);
   openDialog(
-    `Order from ${group.name}`,
+    `Order from ${name}`,
     (close) => html`<form
       method="dialog"
       class="order-form"
       @submit=${(event: SubmitEvent) =>
         void sendDialog(event, close, (form) =>
-          saveChanges(
-            orderChanges(form, wanted, group.supplierId ?? '', currency),
-            `order from ${group.name}`,
-          ),
+          saveChanges(orderChanges(form, wanted, basket.id, currency), `order from ${name}`),
         )}
     >
-      <h2>Order from ${group.name}</h2>
+      <h2>Order from ${name}</h2>
       <p class="aside-words">Set counts and prices right as agreed. A count of 0 leaves a line out; prices are before tax, ${currency}.</p>
       <div class="order-lines" role="group" aria-label="Lines">
         ${wanted.map((one, index) => wantedRow(one, index, currency))}
       </div>
+      ${
+        packless.length === 0
+          ? nothing
+          : html`<p class="said warning">
+            Not in this order, since no pack is known: ${packless.map((line) => line.name).join(', ')}. Add a pack in the catalogue first.
+          </p>`
+      }
       <div class="form-grid">
-        <label class="field"><span>Ordered on</span><input type="date" name="date" required .value=${isoToday()} /></label>
+        <label class="field"><span>Ordered on</span><input type="date" name="date" required .value=${projectToday()} /></label>
         <label class="field"><span>Order number</span><input name="number" maxlength="200" autocomplete="off" /></label>
         <label class="field"
           ><span>Delivery charge</span
-          ><input name="delivery" inputmode="decimal" autocomplete="off" placeholder="none" .value=${moneyInput(charged ? (supplier?.deliveryMinor ?? null) : null, currency)} /></label
+          ><input name="delivery" inputmode="decimal" autocomplete="off" placeholder="none" .value=${moneyInput(basket.delivery.value, currency)} /></label
         >
-        <label class="field"><span>Surcharge</span><input name="surcharge" inputmode="decimal" autocomplete="off" placeholder="none" /></label>
+        <label class="field"><span>Surcharge</span><input name="surcharge" inputmode="decimal" autocomplete="off" placeholder="none" .value=${moneyInput(basket.surcharge.value === 0 ? null : basket.surcharge.value, currency)} /></label>
       </div>
       ${dialogEnd(close, 'Order these')}
     </form>`,
   );
 }
 
-function wantedOf(line: BuyLine): readonly Wanted[] {
-  const { productId, name, category } = line;
-  if (productId === null)
-    return [
-      {
-        productId: '',
-        packId: '',
-        name,
-        label: '',
-        category,
-        count: Math.ceil(line.toBuy ?? 1),
-        packAmount: 1,
-        unitPriceMinor: line.toBuy === null || line.cost === null ? null : Math.round(line.cost / line.toBuy),
-      },
-    ];
-  return line.packs.map((pack) => ({
-    productId,
-    packId: pack.id,
-    name,
-    label: pack.label,
+function wantedOf({ name, category, packs }: BuyLine, { products }: ScreenBook): readonly Wanted[] {
+  return packs.map(({ packId, productId, label, count, amount, priceMinor }) => ({
+    productId: productId ?? '',
+    packId: productId === null ? '' : packId,
+    name: productId === null ? name : (products.get(productId)?.name ?? name),
+    label,
     category,
-    count: pack.count,
-    packAmount: pack.amount,
-    unitPriceMinor: pack.priceMinor,
+    count,
+    packAmount: amount,
+    unitPriceMinor: priceMinor,
   }));
 }
 

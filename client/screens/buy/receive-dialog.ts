@@ -2,7 +2,7 @@ import { html } from 'lit-html';
 import type { Change, OrderLineRow } from '../../../server/http/contract.ts';
 import { dialogEnd, dialogText, dialogValue, sendDialog } from '../../fields/dialog-form.ts';
 import type { Refusal } from '../../fields/faults.ts';
-import { isoToday } from '../../fields/iso-today.ts';
+import { projectToday } from '../../fields/project-today.ts';
 import { saveChanges } from '../../fields/save.ts';
 import { readNumber } from '../../format/read-number.ts';
 import { openDialog } from '../../shell/open-dialog.ts';
@@ -29,13 +29,13 @@ export function askToReceive(title: string, arriving: readonly Arriving[]): void
 }
 
 /** Notes what is sent back to the supplier. */
-export function askToReturn(line: OrderLineRow, name: string, here: number): void {
+export function askToReturn(line: OrderLineRow, name: string): void {
   askForPacks({
     title: `Send back ${name}`,
     help: 'What is sent back leaves the stock. Enter the money that came back as a refund in the ledger.',
     send: 'Sent back',
     kind: 'returned',
-    packs: [{ line, name, count: here }],
+    packs: [{ line, name, count: 1 }],
     label: `send back ${name}`,
   });
 }
@@ -59,7 +59,7 @@ function askForPacks(ask: {
     >
       <h2>${title}</h2>
       <p class="aside-words">${help}</p>
-      <label class="field"><span>${received ? 'Came on' : 'Sent back on'}</span><input type="date" name="date" required .value=${isoToday()} /></label>
+      <label class="field"><span>${received ? 'Came on' : 'Sent back on'}</span><input type="date" name="date" required .value=${projectToday()} /></label>
       <div class="order-lines" role="group" aria-label="Lines">
         ${packs.map(
           ({ name, count }, index) => html`<div class="order-line ${received ? 'receive' : ''}">

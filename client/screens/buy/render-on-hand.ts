@@ -1,6 +1,6 @@
-import { html, type TemplateResult } from 'lit-html';
+import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
-import type { OnHandRow } from '../../../server/http/contract.ts';
+import type { BuyingAnswer, OnHandRow } from '../../../server/http/contract.ts';
 import type { ProductKind } from '../../../server/planning/product.ts';
 import { choiceInput } from '../../fields/choice-input.ts';
 import { dateInput } from '../../fields/date-input.ts';
@@ -33,13 +33,18 @@ const KINDS: readonly ProductKind[] = [
 const LONGEST_MM = 100_000;
 
 /** What is on the shelf for this project; it is used before anything is bought. */
-export function renderOnHand(book: ScreenBook): TemplateResult {
+export function renderOnHand(book: ScreenBook, buying: BuyingAnswer): TemplateResult {
   const { onHand } = book.project.rows;
+  const expiredRows = new Set(
+    buying.stock.flatMap(({ pieces }) =>
+      pieces.filter(({ from, expired }) => from === 'onHand' && expired).map(({ id }) => id),
+    ),
+  );
   return html`<section class="panel no-print" aria-labelledby="on-hand-title">
     <header>
       <div>
-        <h2 id="on-hand-title">On hand</h2>
-        <p>Started cans, leftover rolls, offcuts of sheets. They are used first.</p>
+        <h2 id="on-hand-title">Leftovers and offcuts</h2>
+        <p>Started cans, leftover rolls, offcuts of sheets: used before anything is bought. Deliveries of orders are not entered here.</p>
       </div>
       ${addAct('onHand', 'Add', () => void add())}
     </header>
@@ -64,7 +69,7 @@ export function renderOnHand(book: ScreenBook): TemplateResult {
               repeat(
                 onHand,
                 ({ id }) => id,
-                (row) => onHandRow(book, row),
+                (row) => onHandRow(book, row, expiredRows.has(row.id)),
               ),
               { list: 'onHand' },
             )
@@ -73,7 +78,7 @@ export function renderOnHand(book: ScreenBook): TemplateResult {
   </section>`;
 }
 
-function onHandRow(book: ScreenBook, row: OnHandRow): TemplateResult {
+function onHandRow(book: ScreenBook, row: OnHandRow, expired: boolean): TemplateResult {
   const { catalogue, problems, products, settings, formats } = book;
   const place = (field: string) => ({ table: 'onHand', id: row.id, field }) as const;
   const product = products.get(row.productId);
@@ -158,7 +163,10 @@ function onHandRow(book: ScreenBook, row: OnHandRow): TemplateResult {
     ${stackCell('Place', words('place', `Place of ${name}`))}
     ${stackCell('Batch', words('batch', `Batch of ${name}`))}
     ${stackCell('Opened on', day('openedOn', `Day on which ${name} was opened`))}
-    ${stackCell('Best before', day('bestBefore', `Best before of ${name}`))}
+    ${stackCell(
+      'Best before',
+      html`${day('bestBefore', `Best before of ${name}`)}${expired ? html`<span class="said warning">Past its date, not counted.</span>` : nothing}`,
+    )}
     ${stackCell('', removeAct('onHand', row.id, `${name} on hand`), 'acts')}
   </tr>`;
 }

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
-import type { OrderLineRow, OrderRow } from '../../../server/http/contract.ts';
+import type { BuyingAnswer, OrderLineRow, OrderRow } from '../../../server/http/contract.ts';
 import { dateInput } from '../../fields/date-input.ts';
 import { removeAct } from '../../fields/row-acts.ts';
 import { saveField } from '../../fields/save.ts';
@@ -10,44 +10,54 @@ import { asTyped, textInput } from '../../fields/text-input.ts';
 import { moneyInput, readMoney } from '../../format/read-money.ts';
 import { readNumber } from '../../format/read-number.ts';
 import { understood } from '../../format/reading.ts';
-import { lineStanding, type Standing, standingOf } from './order-standing.ts';
+import { icon } from '../../shell/icons.ts';
+import { dateText } from '../ledger/day-text.ts';
 import { lineName, supplierName } from './order-words.ts';
 import { askToReceive, askToReturn } from './receive-dialog.ts';
+import { ORDER_STATES } from './state-words.ts';
 
-const TONE: Readonly<Record<Standing, string>> = {
-  ordered: 'note',
-  'part received': 'warning',
-  received: 'good',
-};
 const MOST_PACKS = 1_000_000;
 
+type Standing = BuyingAnswer['orders'][number];
+type LineStanding = Standing['lines'][number];
+
 /** What was ordered, what of it has come, and what is still to come. */
-export function renderOrders(book: ScreenBook): TemplateResult | typeof nothing {
+export function renderOrders(book: ScreenBook, buying: BuyingAnswer): TemplateResult {
   const { orders } = book.project.rows;
-  if (orders.length === 0) return nothing;
+  if (orders.length === 0)
+    return html`<section class="panel no-print" aria-labelledby="orders-title">
+      <header><h2 id="orders-title">Orders</h2></header>
+      <p class="nothing-yet" data-list="orders" tabindex="-1">
+        Nothing ordered yet. “Order these…” makes an order of a supplier’s lines; deliveries, also in parts, are then noted here.
+      </p>
+    </section>`;
   return html`<div class="orders" data-list="orders" tabindex="-1">
     ${repeat(
       orders,
       ({ id }) => id,
-      (order) => renderOrder(book, order),
+      (order) =>
+        renderOrder(
+          book,
+          order,
+          buying.orders.find(({ id }) => id === order.id),
+        ),
     )}
   </div>`;
 }
 
-function renderOrder(book: ScreenBook, order: OrderRow): TemplateResult {
+function renderOrder(book: ScreenBook, order: OrderRow, standing: Standing | undefined): TemplateResult {
   const { rows } = book.project;
   const lines = rows.orderLines.filter(({ orderId }) => orderId === order.id);
-  const standings = lines.map((line) => lineStanding(rows, line));
-  const standing = standingOf(standings);
+  const standings = new Map(standing?.lines.map((line) => [line.id, line]));
   const supplier = supplierName(book, order.supplierId);
-  const arriving = lines.flatMap((line, index) => {
-    const toCome = standings[index]?.toCome ?? 0;
+  const arriving = lines.flatMap((line) => {
+    const toCome = standings.get(line.id)?.open ?? 0;
     return toCome === 0 ? [] : [{ line, name: lineName(book, line), toCome }];
   });
   const title = `order-${order.id}`;
   return html`<section class="panel order no-print" aria-labelledby=${title} data-row="orders/${order.id}">
     <header>
-      <h2 id=${title}>Order: ${supplier} <span class="chip ${TONE[standing]}" data-standing>${standing}</span></h2>
+      <h2 id=${title}>Order: ${supplier} ${standing === undefined ? nothing : standingChips(standing)}</h2>
       <div class="toolbar">
         ${
           arriving.length === 0
@@ -78,12 +88,26 @@ function renderOrder(book: ScreenBook, order: OrderRow): TemplateResult {
         repeat(
           lines,
           ({ id }) => id,
-          (line) => orderLine(book, line),
+          (line) => orderLine(book, line, standings.get(line.id)),
         ),
         { extraClass: 'order-table' },
       )}
     </div>
   </section>`;
+}
+
+/** How far the order has come, and when the rest of it should be here. */
+function standingChips({ state, overdue, expectedOn }: Standing): TemplateResult {
+  const [words, tone] = ORDER_STATES[state];
+  const waiting = state === 'ordered' || state === 'part-received';
+  return html`<span class="chip ${tone}" data-standing=${state}>${words}</span>
+    ${
+      expectedOn === null || !waiting
+        ? nothing
+        : overdue
+          ? html`<span class="chip error" data-overdue>${icon('problem')} overdue since ${dateText(expectedOn)}</span>`
+          : html`<span class="chip">expected ${dateText(expectedOn)}</span>`
+    }`;
 }
 
 function orderTerms({ problems, settings }: ScreenBook, order: OrderRow): TemplateResult {
@@ -119,9 +143,9 @@ function orderTerms({ problems, settings }: ScreenBook, order: OrderRow): Templa
   </div>`;
 }
 
-function orderLine(book: ScreenBook, line: OrderLineRow): TemplateResult {
+function orderLine(book: ScreenBook, line: OrderLineRow, standing: LineStanding | undefined): TemplateResult {
   const { problems, settings } = book;
-  const { ordered, here, toCome } = lineStanding(book.project.rows, line);
+  const { received = 0, returned = 0, open: toCome = 0 } = standing ?? {};
   const place = (field: string) => ({ table: 'orderLines', id: line.id, field }) as const;
   const name = lineName(book, line);
   const price = (
@@ -156,7 +180,7 @@ function orderLine(book: ScreenBook, line: OrderLineRow): TemplateResult {
     )}
     ${stackCell('Price of one', price('unitPriceMinor', 'Agreed price of one', 'not known'), 'number')}
     ${stackCell('Charged', price('invoicedPriceMinor', 'Price charged for one', 'as agreed'), 'number')}
-    ${stackCell('Received', html`<span data-received>${here} of ${ordered}</span>`, 'number')}
+    ${stackCell('Received', html`<span data-received>${received} of ${line.count}</span>${returned === 0 ? nothing : html`<span class="small">${returned} sent back</span>`}`, 'number')}
     ${stackCell(
       '',
       html`${
@@ -165,9 +189,9 @@ function orderLine(book: ScreenBook, line: OrderLineRow): TemplateResult {
           : html`<button type="button" class="link act-link" @click=${() => askToReceive(`Receive ${name}`, [{ line, name, toCome }])}>Receive</button>`
       }
       ${
-        here === 0
+        received <= returned
           ? nothing
-          : html`<button type="button" class="link act-link" @click=${() => askToReturn(line, name, here)}>Send back</button>`
+          : html`<button type="button" class="link act-link" @click=${() => askToReturn(line, name)}>Send back</button>`
       }
       ${removeAct('orderLines', line.id, name)}`,
       'acts',

@@ -4,7 +4,7 @@ import type { CostCategory } from '../../../server/planning/project-input.ts';
 import { type Choice, grouped } from '../../fields/choice-input.ts';
 import { dialogEnd, dialogText, dialogValue, sendDialog } from '../../fields/dialog-form.ts';
 import type { Refusal } from '../../fields/faults.ts';
-import { isoToday } from '../../fields/iso-today.ts';
+import { projectToday } from '../../fields/project-today.ts';
 import { saveChanges } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { moneyInput, readMoney } from '../../format/read-money.ts';
@@ -49,7 +49,7 @@ export function askForPayment(book: ScreenBook, start: PaymentStart = {}, id: st
           ><span>Of which tax</span
           ><input name="tax" inputmode="decimal" autocomplete="off" placeholder="not said" .value=${moneyInput(start.taxMinor ?? null, currency)}
         /></label>
-        <label class="field"><span>Date</span><input type="date" name="date" max="9999-12-31" .value=${start.date ?? isoToday()} /></label>
+        <label class="field"><span>Date</span><input type="date" name="date" max="9999-12-31" .value=${start.date ?? projectToday()} /></label>
         <label class="field"
           ><span>Direction</span
           ><select name="kind">

@@ -3,7 +3,7 @@ import { repeat } from 'lit-html/directives/repeat.js';
 import type { WorkHoursRow } from '../../../server/http/contract.ts';
 import { dateInput } from '../../fields/date-input.ts';
 import { focusRow } from '../../fields/focus-row.ts';
-import { isoToday } from '../../fields/iso-today.ts';
+import { projectToday } from '../../fields/project-today.ts';
 import { addAct, removeAct } from '../../fields/row-acts.ts';
 import { addRow, saveField } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
@@ -79,5 +79,5 @@ function hoursRow({ problems }: ScreenBook, row: WorkHoursRow): TemplateResult {
 }
 
 async function add(): Promise<void> {
-  focusRow('workHours', await addRow('workHours', { date: isoToday(), hours: 1 }, 'add hours'));
+  focusRow('workHours', await addRow('workHours', { date: projectToday(), hours: 1 }, 'add hours'));
 }

@@ -28,7 +28,7 @@ export function renderLedgerScreen(state: AppState): TemplateResult {
   arrive(state);
   const { ledger } = state;
   const book = ledger === null ? plain : { ...plain, problems: [...plain.problems, ...ledger.problems] };
-  return html`<section class="page ledger-screen" aria-labelledby="ledger-title">
+  return html`<section class="page ledger-screen" aria-labelledby="ledger-title" data-current=${ledger?.revision === book.project.revision ? 'yes' : 'no'}>
     <div class="page-head">
       <div>
         <h1 id="ledger-title">Ledger</h1>

@@ -1,25 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { grouped } from '../../../client/fields/choice-input.ts';
-import { type BuyLine, groupLines } from '../../../client/screens/buy/group-lines.ts';
 import { reordered } from '../../../client/screens/settings/reordered.ts';
-
-describe('the buy list', () => {
-  const line = (id: string, supplierId: string | null): BuyLine =>
-    ({ id, supplierId, supplierName: supplierId === null ? '' : `${supplierId} name` }) as BuyLine;
-
-  it('stands by supplier in order of appearance, lines without one last', () => {
-    const groups = groupLines([line('a', null), line('b', 'x'), line('c', 'y'), line('d', 'x')]);
-    expect(groups.map(({ name, lines }) => [name, lines.map(({ id }) => id)])).toEqual([
-      ['x name', ['b', 'd']],
-      ['y name', ['c']],
-      ['No supplier chosen', ['a']],
-    ]);
-  });
-
-  it('is empty without lines', () => {
-    expect(groupLines([])).toEqual([]);
-  });
-});
 
 describe('a list put in another order', () => {
   it('moves one item and keeps the rest in order', () => {
