@@ -31,30 +31,36 @@ export function ledgerHeadings(items: HeadingItems): {
   readonly headings: readonly LedgerHeading[];
   readonly totals: Omit<LedgerHeading, 'id'>;
 } {
-  const headings = COST_CATEGORIES.map((id) => ({ id, ...derived(sums(items, id)) }));
-  const total = (rule: string, of: (heading: LedgerHeading) => Figure): Figure =>
+  const headings = COST_CATEGORIES.map((id) => ({
+    id,
+    ...derived(sums(items, id), `ledger/headings/${id}`),
+  }));
+  const total = (rule: string, field: keyof Sums, those: readonly LedgerHeading[] = headings): Figure =>
     sumMinor(
       rule,
       'headings',
-      headings.map((heading) => ({ name: heading.id, value: of(heading).value })),
+      those.map((heading) => ({
+        name: heading.id,
+        value: heading[field].value,
+        from: `ledger/headings/${heading.id}/${field}`,
+      })),
     );
   const budgets = headings.filter(({ budget }) => budget.value !== null);
   return {
     headings,
-    totals: derived({
-      budget:
-        budgets.length === 0
-          ? unknown('budget = sum of the headings', NO_BUDGET)
-          : sumMinor(
-              'budget = sum of the headings that have one',
-              'headings',
-              budgets.map(({ id, budget }) => ({ name: id, value: budget.value })),
-            ),
-      planned: total('planned = sum of the headings', ({ planned }) => planned),
-      ordered: total('ordered = sum of the headings', ({ ordered }) => ordered),
-      paid: total('paid = sum of the headings', ({ paid }) => paid),
-      toOrder: total('to order = sum of the headings', ({ toOrder }) => toOrder),
-    }),
+    totals: derived(
+      {
+        budget:
+          budgets.length === 0
+            ? unknown('budget = sum of the headings', NO_BUDGET)
+            : total('budget = sum of the headings that have one', 'budget', budgets),
+        planned: total('planned = sum of the headings', 'planned'),
+        ordered: total('ordered = sum of the headings', 'ordered'),
+        paid: total('paid = sum of the headings', 'paid'),
+        toOrder: total('to order = sum of the headings', 'toOrder'),
+      },
+      'ledger/totals',
+    ),
   };
 }
 
@@ -64,7 +70,13 @@ function sums({ budgets, planned, toOrder, entries }: HeadingItems, id: CostCate
   const mine = budgets.filter(({ category }) => category === id);
   const loose = entries.loose
     .filter(({ payment }) => payment.category === id)
-    .map((entry): Summand => ({ name: looseName(entry), value: entry.ownMinor }));
+    .map(
+      (entry): Summand => ({
+        name: looseName(entry),
+        value: entry.ownMinor,
+        from: `ledger/payments/${entry.payment.id}/own`,
+      }),
+    );
   return {
     budget:
       mine.length === 0
@@ -86,7 +98,9 @@ function sums({ budgets, planned, toOrder, entries }: HeadingItems, id: CostCate
       [
         ...entries.orders.flatMap((order): Summand[] => {
           const value = order.paidBy.get(id) ?? 0;
-          return value === 0 ? [] : [{ name: `paid for ${orderName(order)}`, value }];
+          return value === 0
+            ? []
+            : [{ name: `paid for ${orderName(order)}`, value, from: `ledger/orders/${order.order.id}/paid` }];
         }),
         ...loose,
       ],
@@ -126,16 +140,27 @@ function itemSum(rule: string, items: readonly CostItem[], id: CostCategory): Fi
   );
 }
 
-function derived(sums: Sums): Omit<LedgerHeading, 'id'> {
+function derived(sums: Sums, path: string): Omit<LedgerHeading, 'id'> {
+  const { budget, ordered, paid, toOrder } = sums;
   const forecast = sumMinor('forecast = ordered + to order', 'amounts', [
-    { name: 'ordered', value: sums.ordered.value },
-    { name: 'to order', value: sums.toOrder.value },
+    { name: 'ordered', value: ordered.value, from: `${path}/ordered` },
+    { name: 'to order', value: toOrder.value, from: `${path}/toOrder` },
   ]);
   return {
     ...sums,
-    open: difference('open = ordered - paid', ['ordered', sums.ordered], ['paid', sums.paid], AFTER_PAYMENT),
+    open: difference(
+      'open = ordered - paid',
+      ['ordered', ordered, `${path}/ordered`],
+      ['paid', paid, `${path}/paid`],
+      AFTER_PAYMENT,
+    ),
     forecast,
-    left: difference('left = budget - forecast', ['budget', sums.budget], ['forecast', forecast], OVER),
+    left: difference(
+      'left = budget - forecast',
+      ['budget', budget, `${path}/budget`],
+      ['forecast', forecast, `${path}/forecast`],
+      OVER,
+    ),
   };
 }
 

@@ -1,5 +1,5 @@
-import { figure } from '../figure.ts';
 import { difference } from './difference.ts';
+import type { ReckonedPayment } from './ledger-entries.ts';
 import type { OrderMoney } from './ledger-plan.ts';
 import type { LineMoney } from './line-money.ts';
 import type { OrderReckoning } from './reckon-order.ts';
@@ -11,11 +11,13 @@ const AFTER_PAYMENT = 'Below 0: more is paid than the order comes to, so money i
 /**
  * How are the sums of one order shown?
  *
+ * @param payments those for this order
  * @returns goods, charges, tax, total, paid, open and price change in whole minor units, each with its lines
  *
  * Source: `reckonOrder`; nothing is computed here but sums.
  */
-export function orderFigures(order: OrderReckoning): OrderMoney {
+export function orderFigures(order: OrderReckoning, payments: readonly ReckonedPayment[]): OrderMoney {
+  const path = `ledger/orders/${order.order.id}`;
   const { lines, charges, chargeTaxPercent } = order;
   const untaxed =
     lines.some(({ taxPercent }) => taxPercent === null) || (charges.length > 0 && chargeTaxPercent === null);
@@ -49,16 +51,21 @@ export function orderFigures(order: OrderReckoning): OrderMoney {
     'total = goods + charges + tax',
     'amounts',
     [
-      { name: 'goods', value: goods.value },
-      { name: 'charges', value: charge.value },
-      { name: 'tax', value: tax.value },
+      { name: 'goods', value: goods.value, from: `${path}/goods` },
+      { name: 'charges', value: charge.value, from: `${path}/charges` },
+      { name: 'tax', value: tax.value, from: `${path}/tax` },
     ],
     [...notes, ...unpriced(lines)],
   );
-  const paid = figure(order.paidMinor, 'minor', {
-    rule: 'paid = payments for the order less refunds, as far as this project bears them',
-    inputs: [],
-  });
+  const paid = sumMinor(
+    'paid = payments for the order less refunds, as far as this project bears them',
+    'payments',
+    payments.map(({ payment, ownMinor }) => ({
+      name: [payment.kind, payment.date, payment.receiptNumber].filter((word) => word !== '').join(' '),
+      value: ownMinor,
+      from: `ledger/payments/${payment.id}/own`,
+    })),
+  );
   return {
     id: order.order.id,
     goods,
@@ -66,7 +73,12 @@ export function orderFigures(order: OrderReckoning): OrderMoney {
     tax,
     total,
     paid,
-    open: difference('open = total - paid', ['total', total], ['paid', paid], AFTER_PAYMENT),
+    open: difference(
+      'open = total - paid',
+      ['total', total, `${path}/total`],
+      ['paid', paid, `${path}/paid`],
+      AFTER_PAYMENT,
+    ),
     priceChange: sumMinor(
       'price change = what was charged less what was agreed, with tax, over the packs kept',
       'lines',

@@ -49,9 +49,9 @@ export function planLedger({ input, plan, buying, handsOnMin, today }: LedgerQue
   const { headings, totals } = ledgerHeadings({ budgets: input.budgets, planned, toOrder: open, entries });
   const contingency = contingencyOf(totals.toOrder.value, settings.contingencyPercent);
   const forecast = sumMinor('forecast = ordered + to order + contingency', 'amounts', [
-    { name: 'ordered', value: totals.ordered.value },
-    { name: 'to order', value: totals.toOrder.value },
-    { name: 'contingency', value: contingency.value },
+    { name: 'ordered', value: totals.ordered.value, from: 'ledger/totals/ordered' },
+    { name: 'to order', value: totals.toOrder.value, from: 'ledger/totals/toOrder' },
+    { name: 'contingency', value: contingency.value, from: 'ledger/contingency' },
   ]);
   const labour = labourCost(input.workHours, handsOnMin, settings.rateMinorPerHour);
   const readyMade = figure(settings.readyMadeMinor, 'minor', {
@@ -69,8 +69,8 @@ export function planLedger({ input, plan, buying, handsOnMin, today }: LedgerQue
         ],
       })
     : sumMinor('forecast with labour = forecast + labour', 'amounts', [
-        { name: 'forecast', value: forecast.value },
-        { name: 'labour', value: labour.value },
+        { name: 'forecast', value: forecast.value, from: 'ledger/forecast' },
+        { name: 'labour', value: labour.value, from: 'ledger/labour' },
       ]);
   const dearer = 'Below 0: building it costs more than buying it.';
   return {
@@ -83,19 +83,24 @@ export function planLedger({ input, plan, buying, handsOnMin, today }: LedgerQue
     readyMade,
     saved: difference(
       'saved = ready-made price - forecast',
-      ['ready-made price', readyMade],
-      ['forecast', forecast],
+      ['ready-made price', readyMade, 'ledger/readyMade'],
+      ['forecast', forecast, 'ledger/forecast'],
       dearer,
     ),
     savedWithLabour: difference(
       'saved = ready-made price - forecast with labour',
-      ['ready-made price', readyMade],
-      ['forecast with labour', forecastWithLabour],
+      ['ready-made price', readyMade, 'ledger/readyMade'],
+      ['forecast with labour', forecastWithLabour, 'ledger/forecastWithLabour'],
       dearer,
     ),
     perFinishM2: perM2(forecast, plan.totals.finishM2.value),
     ...costShares([...orderedItems(entries), ...open], input, plan),
-    orders: entries.orders.map(orderFigures),
+    orders: entries.orders.map((order) =>
+      orderFigures(
+        order,
+        entries.payments.filter(({ orderId }) => orderId === order.order.id),
+      ),
+    ),
     payments: entries.payments.map(({ payment, ownMinor }) => ({
       id: payment.id,
       own: figure(ownMinor, 'minor', {
@@ -123,7 +128,7 @@ function contingencyOf(toOrderMinor: number | null, percent: number) {
     {
       rule: 'contingency = to order x percent, rounded half up',
       inputs: [
-        { name: 'to order', value: toOrderMinor, unit: 'minor' },
+        { name: 'to order', value: toOrderMinor, unit: 'minor', from: 'ledger/totals/toOrder' },
         { name: 'contingency', value: percent, unit: 'percent', source: 'project setting' },
       ],
     },

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Figure } from '../../../server/planning/figure.ts';
 import { anExtra, anOrder, anOrderLine, aPayment, aReceipt, headingOf, ledgerOf } from './ledger-project.ts';
 
 const orderOf = (ledger: ReturnType<typeof ledgerOf>, id: string) => {
@@ -239,5 +240,39 @@ describe('the ledger', () => {
     ]);
     expect(headingOf(ledger, 'glue')).toMatchObject({ budget: 300, ordered: 700, left: -400 });
     expect(headingOf(ledger, 'sheets')).toMatchObject({ ordered: null, open: null, forecast: 0 });
+  });
+});
+
+describe('the workings of a ledger', () => {
+  it('lead on to figures that are there, with the value named', () => {
+    const ledger = ledgerOf({
+      settings: { taxPercent: 20, contingencyPercent: 5, readyMadeMinor: 90000, rateMinorPerHour: 100 },
+      extras: [anExtra('1', 'glue', 3, 250)],
+      budgets: [{ id: '1', category: 'glue', amountMinor: 100 }],
+      orders: [anOrder('7', { deliveryMinor: 100 })],
+      orderLines: [anOrderLine('1', '7', 'sheets', 2, 500)],
+      payments: [aPayment('3', 400, { orderId: '7' }), aPayment('4', 70)],
+    });
+    const figures: [string, Figure][] = [];
+    const collect = (value: unknown, path: string): void => {
+      if (typeof value !== 'object' || value === null) return;
+      if ('working' in value) figures.push([path, value as Figure]);
+      else if (Array.isArray(value)) for (const row of value) collect(row, `${path}/${row.id}`);
+      else for (const [name, inner] of Object.entries(value)) collect(inner, `${path}/${name}`);
+    };
+    collect(ledger, 'ledger');
+    const known = new Map(figures);
+    const links = figures.flatMap(([path, { working }]) =>
+      working.inputs.flatMap(({ from, value }) =>
+        from?.startsWith('ledger/') ? [[path, from, value] as const] : [],
+      ),
+    );
+    expect(links.length).toBeGreaterThan(60);
+    for (const [path, from, value] of links) {
+      expect([path, from, known.has(from)]).toEqual([path, from, true]);
+      // What was paid for an order stands in full in the order, and by its share under each heading.
+      if (!(path.includes('/headings/') && from.startsWith('ledger/orders/')))
+        expect([path, from, value]).toEqual([path, from, known.get(from)?.value]);
+    }
   });
 });
