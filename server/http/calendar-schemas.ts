@@ -59,6 +59,7 @@ const block = z.strictObject({
     'done',
     'hands',
     'dust',
+    'vapour',
     'horizon',
   ]),
   taskId: z.string().nullable(),

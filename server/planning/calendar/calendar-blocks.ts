@@ -1,4 +1,4 @@
-import type { CalendarInput } from './calendar-input.ts';
+import type { CalendarInput, CalendarVapour } from './calendar-input.ts';
 import type { CalendarBlock } from './calendar-plan.ts';
 import { calendarWaysOut } from './calendar-ways-out.ts';
 import { AREA_DUST_M2 } from './constants.ts';
@@ -68,6 +68,8 @@ function batchFinding(input: CalendarInput, { bound, batches }: SolvedCalendar):
       taskId: fact.taskId,
       message: `After what was done on batch ${stuck.id}, the time for its next coat has passed or cannot be met.`,
     };
+  if (input.vapour !== undefined && fits(withoutVapour(input)))
+    return { kind: 'vapour', taskId: stuck.tasks.at(-1)?.id ?? null, message: vapourWords(input.vapour) };
   const closing = stuck.tasks.find(({ coat }) => coat?.recoat.every(({ toMin }) => toMin !== null) === true);
   if (closing !== undefined && fits(withoutClosing(input)))
     return {
@@ -99,6 +101,8 @@ function jointFinding(input: CalendarInput): BlockFinding {
       taskId: null,
       message: `The rack of ${input.rackM2} m2 is too small for the batches that must dry at the same time.`,
     };
+  if (input.vapour !== undefined && fits(withoutVapour(input)))
+    return { kind: 'vapour', taskId: null, message: vapourWords(input.vapour) };
   if (!input.sandsApart && fits({ ...input, sandsApart: true }))
     return {
       kind: 'dust',
@@ -114,6 +118,15 @@ function jointFinding(input: CalendarInput): BlockFinding {
 
 function fits(input: CalendarInput): boolean {
   return solveCalendar(input, 'any').schedule !== null;
+}
+
+function withoutVapour({ vapour: _, ...rest }: CalendarInput): CalendarInput {
+  return rest;
+}
+
+function vapourWords({ apartMin }: CalendarVapour): string {
+  const hours = Math.round(apartMin / 6) / 10;
+  return `To stay under the health limit, coats must begin ${hours} h apart, and the recoat times or the working hours do not allow that. More fresh air or a product with less solvent shortens it.`;
 }
 
 function withoutClosing(input: CalendarInput): CalendarInput {

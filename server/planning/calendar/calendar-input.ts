@@ -41,9 +41,19 @@ export interface CalendarInput {
   readonly pieces: readonly CalendarPiece[];
   readonly pins: readonly CalendarPin[];
   readonly done: readonly CalendarDone[];
+  /** What keeps the vapour of the coats under the health limit; left out where that is not asked for. */
+  readonly vapour?: CalendarVapour;
   readonly seed: number;
   /** How many schedules the search may build. */
   readonly iterations: number;
+}
+
+/** Rules under which the coats of one calendar never fill the air to a limit, together. */
+export interface CalendarVapour {
+  /** The first strokes of any two coats that give off vapour are at least so far apart, minutes. */
+  readonly apartMin: number;
+  /** Most area of one coat by step id, m2; steps that give off nothing are left out. */
+  readonly mostM2: Readonly<Record<string, number>>;
 }
 
 /** Minutes after midnight, 0 to 1440, `fromMin` below `toMin`. A shift past midnight is two windows. */

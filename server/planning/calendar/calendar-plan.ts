@@ -80,6 +80,7 @@ export interface CalendarBlock {
     | 'done'
     | 'hands'
     | 'dust'
+    | 'vapour'
     | 'horizon';
   readonly taskId: string | null;
   readonly message: string;

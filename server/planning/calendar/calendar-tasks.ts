@@ -101,7 +101,7 @@ export function calendarTasks(input: CalendarInput): CalendarTasks {
   return { batches, problems };
 
   function limitOf(recipe: CalendarRecipe | null): BatchAreaLimit {
-    if (recipe !== null) return largestBatchArea(recipe, longestMin, input.stepMin);
+    if (recipe !== null) return largestBatchArea(recipe, longestMin, input.stepMin, input.vapour);
     return { areaM2: Number.POSITIVE_INFINITY, because: 'nothing', stepId: null };
   }
 }
@@ -135,12 +135,16 @@ function tooLarge(piece: CalendarPiece, areaM2: number, limit: BatchAreaLimit): 
     'working-time': 'the working time of the product',
     'recoat-clock': 'the time in which the next coat must follow',
     'working-window': 'the longest working window',
+    'health-limit': 'the air of the room, under the health limit,',
   }[limit.because];
+  const isAir = limit.because === 'health-limit';
   return {
     code: 'batch-too-large',
-    severity: 'warning',
+    severity: isAir ? 'error' : 'warning',
     at: { table: 'parts', id: piece.id, field: null },
     message: `One piece of "${piece.name}" has ${areaM2.toFixed(2)} m2 to coat, but ${what} is enough for ${Math.max(0, limit.areaM2).toFixed(2)} m2.`,
-    wayOut: 'Lay this coat by a faster method, choose a slower product, or have a second person help.',
+    wayOut: isAir
+      ? 'Bring in more fresh air, or choose a product with less solvent: one piece cannot be made smaller.'
+      : 'Lay this coat by a faster method, choose a slower product, or have a second person help.',
   };
 }

@@ -1,11 +1,11 @@
 import { APPLICATION_RATE_M2_PER_MIN } from '../finish/constants.ts';
-import type { CalendarRecipe, CalendarStep } from './calendar-input.ts';
+import type { CalendarRecipe, CalendarStep, CalendarVapour } from './calendar-input.ts';
 import { CLEAN_UP_MIN, DRY_WORK_FIXED_MIN, DRY_WORK_M2_PER_MIN, SET_UP_MIN } from './constants.ts';
 
 export interface BatchAreaLimit {
   /** Most area that may be coated in one go, m2; above 0; Infinity when nothing limits it. */
   readonly areaM2: number;
-  readonly because: 'nothing' | 'working-time' | 'recoat-clock' | 'working-window';
+  readonly because: 'nothing' | 'working-time' | 'recoat-clock' | 'working-window' | 'health-limit';
   /** The step that limits it; null for `nothing`. */
   readonly stepId: string | null;
 }
@@ -16,6 +16,7 @@ export interface BatchAreaLimit {
  * @param recipe its steps and their label figures
  * @param longestWindowMin longest stretch of working hours, minutes
  * @param stepMin tasks end on multiples of this, minutes
+ * @param vapour most m2 of each step that the air of the room takes, where that is asked for
  * @returns m2 of coated area and what limits it
  *
  * Source: the rates, set-up and clean-up times in `constants.ts`, common practice, no source; working time and recoat
@@ -29,6 +30,7 @@ export function largestBatchArea(
   recipe: CalendarRecipe,
   longestWindowMin: number,
   stepMin: number,
+  vapour?: CalendarVapour,
 ): BatchAreaLimit {
   let limit: BatchAreaLimit = { areaM2: Number.POSITIVE_INFINITY, because: 'nothing', stepId: null };
   const lower = (areaM2: number, because: BatchAreaLimit['because'], stepId: string): void => {
@@ -45,6 +47,7 @@ export function largestBatchArea(
     lower((longestWindowMin - stepMin - fixedMin) / minutesPerM2, 'working-window', step.id);
     if (step.coat === null) continue;
     const { workingTimeMin, recoat } = step.coat;
+    lower(vapour?.mostM2[step.id] ?? Number.POSITIVE_INFINITY, 'health-limit', step.id);
     if (workingTimeMin !== null) lower(workingTimeMin * rateOf(step), 'working-time', step.id);
 
     const clock = Math.max(...recoat.map(({ toMin }) => toMin ?? Number.POSITIVE_INFINITY));

@@ -13,6 +13,7 @@ import { calendarFacts } from './project/calendar-facts.ts';
 import { calendarPieces } from './project/calendar-pieces.ts';
 import { calendarProblem, quoted } from './project/calendar-problem.ts';
 import { calendarRecipes } from './project/calendar-recipes.ts';
+import { calendarVapour } from './project/calendar-vapour.ts';
 import { climateOfProject } from './project/climate-of-project.ts';
 import { PROJECT_ITERATIONS, PROJECT_STEP_MIN } from './project/constants.ts';
 import { dayNumber, weekdayOfDay } from './project/day-number.ts';
@@ -30,7 +31,8 @@ const RULE_STEP_C = 10;
  * What does the coat calendar have to plan for a project?
  *
  * @param input the project; dates and times as typed, areas m2, temperatures C
- * @param plan the project's plan, for numbers and areas of the parts
+ * @param plan the project's plan, for numbers and areas of the parts, and for the litres of its coats where the air is to be
+ *   kept under the health limit
  * @param days day 0, the moment to plan from and the clock changes, from whoever knows the time
  * @returns the calendar's input; null where nothing can be planned from what is there; and a located problem for every
  *   value that cannot be used
@@ -40,7 +42,7 @@ const RULE_STEP_C = 10;
  */
 export function projectCalendarInput(
   input: ProjectInput,
-  plan: Pick<Plan, 'parts'>,
+  plan: Pick<Plan, 'parts'> & Partial<Pick<Plan, 'recipes'>>,
   days: CalendarDays,
 ): { readonly calendar: CalendarInput | null; readonly problems: readonly Problem[] } {
   const { settings } = input;
@@ -52,10 +54,13 @@ export function projectCalendarInput(
   const facts = calendarFacts(input, days, start.minute ?? days.fromMinute);
   const recipes = calendarRecipes(input, arrivals.minutes);
   const pieces = calendarPieces(input.parts, plan.parts, input.recipes);
-  const parts = [hours, off, climate, start, arrivals, facts, recipes, pieces];
+  const air = vapourOf(input, plan);
+  const parts = [hours, off, climate, start, arrivals, facts, recipes, pieces, air];
   const problems = [...parts.flatMap((part) => part.problems), ...wetEdgeProblems(input, pieces.pieces)];
   const possible = hours.hours.some((windows) => windows.length > 0);
-  if (climate.climate === null || start.minute === null || !possible) return { calendar: null, problems };
+  const refused = settings.keepUnderHealthLimit && air.vapour === null;
+  if (climate.climate === null || start.minute === null || !possible || refused)
+    return { calendar: null, problems };
 
   const calendar: CalendarInput = {
     firstWeekday: weekdayOfDay(dayNumber(days.firstDate)),
@@ -76,12 +81,24 @@ export function projectCalendarInput(
     pieces: pieces.pieces,
     pins: facts.pins,
     done: facts.done,
+    ...(air.vapour === null ? {} : { vapour: air.vapour }),
     seed: SEED,
     iterations: PROJECT_ITERATIONS,
   };
   const order =
     facts.pins.length < 2 ? [] : pinOrderProblems(calendarTasks(calendar).batches, facts.pins, input.pins);
   return { calendar, problems: [...problems, ...order] };
+}
+
+/** Nothing where the health limit is not asked for. */
+function vapourOf(
+  input: ProjectInput,
+  plan: Pick<Plan, 'parts'> & Partial<Pick<Plan, 'recipes'>>,
+): ReturnType<typeof calendarVapour> {
+  if (!input.settings.keepUnderHealthLimit) return { vapour: null, problems: [] };
+  if (plan.recipes === undefined)
+    throw new RangeError('projectCalendarInput needs the recipes of the plan to keep under the health limit');
+  return calendarVapour(input, { parts: plan.parts, recipes: plan.recipes });
 }
 
 function dryingRule({ dryingDoublesPerC, dryingUsesHumidity }: ProjectSettings): DryingRule {

@@ -50,6 +50,11 @@ export function requireCalendarInput(input: CalendarInput): void {
         if (toMin !== null) requireWithin(`steps[${id}].recoat.toMin`, toMin, fromMin, Infinity, 'min');
       }
     }
+  if (input.vapour !== undefined) {
+    requireWithin('vapour.apartMin', input.vapour.apartMin, 0, Number.MAX_SAFE_INTEGER, 'min');
+    for (const [id, mostM2] of Object.entries(input.vapour.mostM2))
+      requireWithin(`vapour.mostM2[${id}]`, mostM2, Number.MIN_VALUE, Infinity, 'm2');
+  }
   for (const { taskId, startMinute } of input.pins)
     requireWithin(`pins[${taskId}].startMinute`, startMinute, 0, Infinity, 'min');
   for (const { taskId, startMinute, endMinute } of input.done) {

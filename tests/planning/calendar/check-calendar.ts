@@ -57,6 +57,21 @@ export function checkCalendar(input: CalendarInput, plan: CalendarPlan): string[
     return task.startMinute + DRY_WORK_FIXED_MIN[kind] + task.areaM2 / DRY_WORK_M2_PER_MIN[kind];
   };
 
+  // Vapour: first strokes far enough apart, and no coat larger than the air takes, but for a piece that is so alone.
+  const smelly = plan.tasks.filter(({ stepId }) => input.vapour?.mostM2[stepId] !== undefined);
+  for (const [index, one] of smelly.entries())
+    for (const other of smelly.slice(index + 1))
+      say(
+        Math.abs(layFrom(one) - layFrom(other)) >= (input.vapour?.apartMin ?? 0) - DUST ||
+          (!isOpen(one) && !isOpen(other)),
+        `${one.id} and ${other.id} are too near in time for the air`,
+      );
+  for (const { id, batchId, stepId, areaM2 } of smelly) {
+    const pieces = plan.batches.find((batch) => batch.id === batchId)?.pieces ?? [];
+    const alone = pieces.reduce((sum, { count }) => sum + count, 0) === 1;
+    say(alone || areaM2 <= (input.vapour?.mostM2[stepId] ?? 0) + DUST, `${id} is too large for the air`);
+  }
+
   // Every piece that gets a finish is in exactly as many batches as there are pieces.
   const leftOut = plan.problems.some(({ severity }) => severity === 'error');
   for (const piece of input.pieces) {

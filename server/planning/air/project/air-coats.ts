@@ -1,15 +1,23 @@
 import type { CalendarTaskPlan } from '../../calendar/calendar-plan.ts';
 import { stepProducts } from '../../calendar/project/step-products.ts';
-import type { CoatPlan, Plan, RecipePlan } from '../../plan-output.ts';
+import type { CoatPlan, RecipePlan } from '../../plan-output.ts';
 import type { Product } from '../../product.ts';
 import type { ProjectInput } from '../../project-input.ts';
 import type { AirCoat } from '../air-check-input.ts';
 import type { Emission } from '../emission-phases.ts';
 import { productVapour } from './product-vapour.ts';
 
+/** What of a task of the calendar the air check goes by. */
+export type AirTask = Pick<
+  CalendarTaskPlan,
+  'id' | 'recipeId' | 'stepId' | 'number' | 'name' | 'areaM2' | 'layFromMinute' | 'touchDryMinute'
+>;
+
+type AirRecipe = Pick<RecipePlan, 'id' | 'areaM2' | 'coats'>;
+
 /** One liquid of one coat of the calendar, as the air check takes it. */
 export interface AirCoatOfTask extends AirCoat {
-  readonly task: CalendarTaskPlan;
+  readonly task: AirTask;
   /** Null where the step does not say what is laid. */
   readonly product: Product | null;
   readonly stepId: string;
@@ -34,8 +42,8 @@ export interface AirCoatOfTask extends AirCoat {
  */
 export function airCoats(
   input: ProjectInput,
-  plan: Pick<Plan, 'recipes'>,
-  tasks: readonly CalendarTaskPlan[],
+  plan: { readonly recipes: readonly AirRecipe[] },
+  tasks: readonly AirTask[],
 ): AirCoatOfTask[] {
   const used = new Map(input.doneTasks.map(({ taskId, litres }) => [taskId, litres]));
   return tasks.flatMap((task): AirCoatOfTask[] => {
@@ -76,7 +84,7 @@ export function airCoats(
 }
 
 /** What of a coat falls on one batch; null where the area of the recipe is not known. */
-function areaShare({ areaM2 }: CalendarTaskPlan, recipe: RecipePlan | undefined): number | null {
+function areaShare({ areaM2 }: AirTask, recipe: AirRecipe | undefined): number | null {
   const whole = recipe?.areaM2.value ?? null;
   return whole === null || whole <= 0 ? null : areaM2 / whole;
 }
@@ -88,7 +96,7 @@ function measuredFactor(usedL: number | null, coat: CoatPlan, share: number | nu
     : usedL / (planned * share);
 }
 
-function unknownLiquid(task: CalendarTaskPlan) {
+function unknownLiquid(task: AirTask) {
   return {
     id: task.id,
     name: `${task.name === '' ? 'a coat without a product' : task.name}, coat ${task.number}`,

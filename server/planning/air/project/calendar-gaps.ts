@@ -24,19 +24,12 @@ export function calendarGaps(
   plan: Pick<Plan, 'parts' | 'recipes'>,
   calendar: CalendarPlan | null,
 ): AirGap[] {
-  const unknownParts = partGaps(input, plan);
-  const used = input.recipes.filter(
-    ({ id, steps }) =>
-      steps.some(isCoat) &&
-      recipeArea(plan, id) !== 0 &&
-      input.parts.some(({ showRecipeId, backRecipeId }) => showRecipeId === id || backRecipeId === id),
-  );
-  if (used.length === 0) return unknownParts;
-  const nowhere = used.flatMap(unnamedCoats);
+  const unnamed = partAndCoatGaps(input, plan);
+  const used = usedRecipes(input, plan);
+  if (used.length === 0) return unnamed;
   if (calendar === null || (calendar.state !== 'planned' && calendar.state !== 'nothing-to-do'))
     return [
-      ...unknownParts,
-      ...nowhere,
+      ...unnamed,
       gap(
         CALENDAR,
         'When the coats are laid is not known: the calendar has no plan yet.',
@@ -45,8 +38,7 @@ export function calendarGaps(
     ];
   const left = used.filter((recipe) => isLeftOut(recipe, recipeArea(plan, recipe.id), calendar));
   return [
-    ...unknownParts,
-    ...nowhere,
+    ...unnamed,
     ...left.map(({ id, name }) =>
       gap(
         CALENDAR,
@@ -55,6 +47,34 @@ export function calendarGaps(
       ),
     ),
   ];
+}
+
+/**
+ * Of which parts is the coated area not known, and which coats do not say what is laid?
+ *
+ * @param input the project, for its parts and recipes
+ * @param plan its plan, for the m2 of each part and recipe
+ * @returns one gap per part and per coat
+ *
+ * Source: definition. Valid range: any plan. Departures: none. Example: a shelf without a width: one gap.
+ */
+export function partAndCoatGaps(
+  input: Pick<ProjectInput, 'parts' | 'recipes'>,
+  plan: Pick<Plan, 'parts' | 'recipes'>,
+): AirGap[] {
+  return [...partGaps(input, plan), ...usedRecipes(input, plan).flatMap(unnamedCoats)];
+}
+
+function usedRecipes(
+  { parts, recipes }: Pick<ProjectInput, 'parts' | 'recipes'>,
+  plan: Pick<Plan, 'recipes'>,
+): Recipe[] {
+  return recipes.filter(
+    ({ id, steps }) =>
+      steps.some(isCoat) &&
+      recipeArea(plan, id) !== 0 &&
+      parts.some(({ showRecipeId, backRecipeId }) => showRecipeId === id || backRecipeId === id),
+  );
 }
 
 const CALENDAR: ProblemPlace = { table: 'settings', id: null, field: 'calendar' };

@@ -6,8 +6,11 @@ import { nextStart } from './start-ranges.ts';
 
 /** One decision between chains: what of `first` must be over before what of `second` begins. */
 export interface ShopOrder {
-  /** hands: the visits. rack: drying on the rack. wet: wet before sanding. sand: sanding before wet. */
-  readonly kind: 'hands' | 'rack' | 'wet' | 'sand';
+  /**
+   * hands: the visits. rack: drying on the rack. wet: wet before sanding. sand: sanding before wet. air: first strokes far
+   * enough apart.
+   */
+  readonly kind: 'hands' | 'rack' | 'wet' | 'sand' | 'air';
   readonly first: number;
   readonly second: number;
 }
@@ -146,6 +149,8 @@ export function settleShop(
     const after = tasks[second] as ShopTask;
     const lays = layFromOf(second) - (start[second] as number);
     if (kind === 'hands') return raise(second, handsToOf(first));
+    if (kind === 'air')
+      return raise(second, layFromOf(first) + job.apartMin - (after.doneFrom === null ? lays : 0));
     if (kind === 'wet') return raise(second, before.touch(layToOf(first)));
     if (kind === 'sand') return raise(second, sandToOf(first) - lays);
     let free = before.handle(layToOf(first));

@@ -33,7 +33,7 @@ export function shopConflict(floor: ShopFloor, { start, interval }: ShopNode): S
     }
     floor.put(index, start[index] as number, chosen);
   }
-  return handsConflict() ?? dustConflict() ?? rackConflict();
+  return handsConflict() ?? dustConflict() ?? rackConflict() ?? airConflict();
 
   /** An interval without scuffing of its own that the least starts fall into; -1 for none. */
   function plainInterval(index: number, task: ShopTask): number {
@@ -105,6 +105,27 @@ export function shopConflict(floor: ShopFloor, { start, interval }: ShopNode): S
         taken += area(other);
       }
       if (taken > job.rackM2 + AREA_DUST_M2) return between('rack', set);
+    }
+    return null;
+  }
+
+  /** Two coats whose first strokes are too near for the air: either may go first. */
+  function airConflict(): ShopBranch | null {
+    if (job.apartMin === 0) return null;
+    const { wetFrom } = floor;
+    for (let one = 0; one < tasks.length; one++) {
+      if (!tasks[one]?.hasVapour) continue;
+      for (let other = one + 1; other < tasks.length; other++) {
+        if (!tasks[other]?.hasVapour) continue;
+        if (tasks[one]?.doneFrom !== null && tasks[other]?.doneFrom !== null) continue;
+        const gap = (wetFrom[other] as number) - (wetFrom[one] as number);
+        if (Math.abs(gap) >= job.apartMin) continue;
+        const orders: ShopOrder[] = [
+          { kind: 'air', first: one, second: other },
+          { kind: 'air', first: other, second: one },
+        ];
+        return { kind: 'orders', orders: gap < 0 ? orders.reverse() : orders };
+      }
     }
     return null;
   }

@@ -115,6 +115,8 @@ export class ShopFloor {
         later =
           this.#rackFree(index, start + times.layFromMin, task.handle(start + times.layToMin)) -
           times.layFromMin;
+      if (later <= start && task.hasVapour)
+        later = this.#airClear(index, start + times.layFromMin) - times.layFromMin;
       if (later <= start) return start;
       if (later === Number.POSITIVE_INFINITY) return later;
       from = later;
@@ -176,6 +178,19 @@ export class ShopFloor {
       const isWet =
         (wetFrom[other] as number) < start + sandToMin && start < (wetTo[other] as number) - MINUTE_DUST;
       if (isWet) later = Math.max(later, wetTo[other] as number);
+    }
+    return later;
+  }
+
+  /** `stroke` itself when no other coat's first stroke is too near for the air, else a minute from which none may be. */
+  #airClear(index: number, stroke: number): number {
+    const { apartMin, tasks } = this.job;
+    const { wetFrom } = this;
+    let later = stroke;
+    for (const other of this.#near(this.#coats, wetFrom, stroke - apartMin, stroke + apartMin)) {
+      const first = wetFrom[other] as number;
+      if (other === index || !tasks[other]?.hasVapour || Math.abs(first - stroke) >= apartMin) continue;
+      later = Math.max(later, first + apartMin);
     }
     return later;
   }

@@ -16,6 +16,8 @@ export interface ShopJob {
   /** Infinity where the rack never runs out. */
   readonly rackM2: number;
   readonly sandsApart: boolean;
+  /** First strokes of coats that give off vapour are so far apart at least, minutes; 0 where that is not asked for. */
+  readonly apartMin: number;
   readonly stepMin: number;
   readonly startMinute: number;
   readonly endMinute: number;
@@ -63,6 +65,8 @@ export interface ShopTask {
   readonly scuffedRanges: readonly StartRange[];
   readonly releaseMinute: number;
   readonly isCoat: boolean;
+  /** A coat whose vapour keeps others away. */
+  readonly hasVapour: boolean;
   /** No coat of this task leaves the rack sooner after its first stroke; 0 for dry work. */
   readonly leastRackMin: number;
   readonly touch: DryingClock;

@@ -98,7 +98,8 @@ export function airProject({ varnish = aVarnish(), solvents = [aSolvent('spirit'
   };
   const planned = plan(input);
   const asked = projectCalendarInput(input, planned, SATURDAY);
-  const calendar: CalendarPlan | null = asked.calendar === null ? null : planNearOrFar(asked.calendar);
+  const calendar: CalendarPlan | null =
+    asked.calendar === null ? null : planNearOrFar({ ...asked.calendar, iterations: 10 });
   return { input, plan: planned, calendar, calendarProblems: asked.problems };
 }
 
