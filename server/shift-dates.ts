@@ -5,8 +5,9 @@ import { dateOfDay, dayNumber } from './planning/calendar/project/day-number.ts'
 const DAYS_PER_WEEK = 7;
 
 /**
- * A project with the dates of its orders, deliveries, payments, hours and quotes moved by whole weeks, so that what was
- * written for one day is as far back on another: within a week before it, on the same weekdays.
+ * A project with its start and the dates of its orders, deliveries, payments, leftovers, days off, hours and quotes moved
+ * by whole weeks, so that what was written for one day is as far off on another: within a week before it, on the same
+ * weekdays.
  *
  * @param writtenFor @param today YYYY-MM-DD
  */
@@ -21,6 +22,14 @@ export function shiftDates<Project extends NewProject>(
   const dated = <Row extends { readonly date: string }>(row: Row): Row => ({ ...row, date: moved(row.date) });
   return {
     ...project,
+    settings: { ...project.settings, startDate: moved(project.settings.startDate) },
+    onHand: project.onHand.map((row) => ({
+      ...row,
+      openedOn: moved(row.openedOn ?? ''),
+      bestBefore: moved(row.bestBefore ?? ''),
+    })),
+    daysOff: project.daysOff.map(dated),
+    arrivals: project.arrivals.map(dated),
     orders: project.orders.map(dated),
     receipts: project.receipts.map(dated),
     payments: project.payments.map(dated),

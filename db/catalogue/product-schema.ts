@@ -108,7 +108,7 @@ export const supplierSchema = z
       supplier.minimumOrderMinor,
       supplier.surchargeMinor,
     ];
-    if (supplier.currency === '' && charges.some((one) => one !== null))
+    if (supplier.currency === '' && charges.some((one) => one !== null && one > 0))
       context.addIssue({
         code: 'custom',
         path: ['currency'],

@@ -103,7 +103,7 @@ describe('the shipped catalogue', () => {
           packs.some(({ supplierId }) => supplierId === null || !suppliers.has(supplierId)),
       ),
     ).toEqual([]);
-    expect(catalogue.suppliers.length).toBe(4);
+    expect(catalogue.suppliers.length).toBe(5);
   });
 
   it('sells finishes, thinners, abrasives, glues, fillers and consumables in EUR and in USD', () => {

@@ -1,3 +1,4 @@
+import { formatMoney } from '../display/format-money.ts';
 import { figure } from '../figure.ts';
 import type { BuyLine } from '../plan-output.ts';
 import type { Product, Supplier } from '../product.ts';
@@ -158,11 +159,27 @@ export function placeLines({
               ...lineSupplier(chosenPacks, catalogue).notes,
             ]
           : []),
+        ...dearerHere(offer, offers),
         ...(nothing ? [] : tooLate(open, supplier, due.date, need)),
         ...amounts.notes,
         ...line.notes.filter((note) => !isSupplierNote(note, line)),
       ],
     };
+  }
+
+  /** Where it would be cheaper by itself, for the choice is for all lines together. */
+  function dearerHere(offer: LineOffer | undefined, offers: readonly LineOffer[]): readonly string[] {
+    const cost = offer?.costMinor ?? null;
+    const least = offers.reduce<LineOffer | undefined>(
+      (best, one) =>
+        one.costMinor !== null && (best?.costMinor == null || one.costMinor < best.costMinor) ? one : best,
+      undefined,
+    );
+    if (cost === null || least?.costMinor == null || least.costMinor >= cost) return [];
+    const name = suppliers.get(least.supplierId)?.name ?? 'a supplier without a name';
+    return [
+      `By itself it costs ${formatMoney(cost - least.costMinor, currency)} less at ${name}; ordered here, delivery and surcharges come to less in all.`,
+    ];
   }
 
   /** When it would be here, and who else could still bring it in time, where the last day to order is over. */

@@ -297,6 +297,9 @@ describe('the supplier of a line', () => {
     const strict = [aSupplier('A', { minimumOrderMinor: 2500, surchargeMinor: 500 }), aSupplier('B')];
     const { line, choice, baskets } = purchases({ ...shop, suppliers: strict });
     expect(line('sealer').supplierId).toBe('B');
+    expect(line('sealer').notes).toEqual([
+      'By itself it costs $1.50 less at the A; ordered here, delivery and surcharges come to less in all.',
+    ]);
     expect([choice.total.value, choice.bound.value, choice.lineByLine.value, choice.proven]).toEqual([
       1950,
       1950,

@@ -22,7 +22,8 @@ export function supplierProblems({ input, lines }: PurchaseFacts): readonly Prob
     const supplier = suppliers.get(id);
     if (supplier === undefined) continue;
     const { name, currency, workingDays } = supplier;
-    if (currency !== '' && currency !== settings.currency)
+    const charges = [supplier.deliveryMinor, supplier.minimumOrderMinor, supplier.surchargeMinor];
+    if (charges.some((one) => one !== null && one > 0) && currency !== settings.currency)
       problems.push({
         code: 'supplier-other-currency',
         severity: 'warning',

@@ -9,14 +9,14 @@ import type { SupplierTerms } from './supplier-charges.ts';
  * @returns terms in whole minor units. A charge that is not known, is in another currency or cannot be a price counts as none, and
  *   `deliveryKnown` says so.
  *
- * Source: definition; charges are never converted between currencies. Valid range: any. Departures: none.
+ * Source: definition; charges are never converted between currencies, and none is none in all of them. Valid range: any. Departures: none.
  */
 export function termsIn(
   supplier: Supplier,
   currency: string,
 ): SupplierTerms & { readonly deliveryKnown: boolean } {
   const usable = (minor: number | null): number | null =>
-    supplier.currency === currency && minor !== null && isPrice(minor) ? minor : null;
+    minor !== null && isPrice(minor) && (minor === 0 || supplier.currency === currency) ? minor : null;
   const deliveryMinor = usable(supplier.deliveryMinor);
   return {
     id: supplier.id,
