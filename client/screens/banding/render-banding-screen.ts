@@ -1,12 +1,15 @@
 import '../../fields/fields.css';
 import './banding.css';
+import './paper-banding.ts';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import type { PlanView } from '../../../server/http/contract.ts';
 import { productProblems } from '../../fields/product-problems.ts';
 import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
+import { screenIcon } from '../../fields/screen-icons.ts';
 import { stat } from '../../fields/stat.ts';
 import { figureButton } from '../../panels/figure-button.ts';
+import { printPaper } from '../../paper/print-paper.ts';
 import { type AppState, actions } from '../../state/store.ts';
 import { productSwatch } from '../parts/product-swatch.ts';
 import { renderRolls } from './render-rolls.ts';
@@ -32,6 +35,13 @@ export function renderBandingScreen(state: AppState): TemplateResult {
           }
         </p>
       </div>
+      ${
+        plan.banding.length === 0
+          ? nothing
+          : html`<div class="page-acts">
+            <button type="button" class="button" @click=${() => printPaper('banding')}>${screenIcon('print')} Print</button>
+          </div>`
+      }
     </div>
     ${plan.banding.length === 0 ? renderNone() : nothing}
     ${repeat(

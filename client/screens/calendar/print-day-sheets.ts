@@ -47,7 +47,7 @@ function daySheet(book: ScreenBook, calendar: CalendarBook, day: DayOfTasks, pla
     </table>
     ${oil ? html`<p class="paper-rags"><b>${RAGS_CAUTION}</b></p>` : nothing}
     <ul class="paper-cautions">${CAUTIONS.filter((caution) => caution !== RAGS_CAUTION || !oil).map((caution) => html`<li>${caution}</li>`)}</ul>
-    <p class="paper-actual">Really begun ____________ ended ____________ &nbsp; Air measured ______ ° ______ %</p>
+    <p class="paper-actual">Begun at ____________ ended at ____________ &nbsp; Air measured: ______ ° ______ %</p>
   </section>`;
 }
 
@@ -69,9 +69,9 @@ function taskLine(book: ScreenBook, { clock, answer }: CalendarBook, entry: Task
       ${notes.length === 0 ? nothing : html`<br /><small>${notes.join(' ')}</small>`}
     </td>
     <td>${batch.parts}<br /><small>${batch.title}</small></td>
-    <td>${formats.area(task.areaM2)}</td>
-    <td>${task.layFromMinute === null ? '' : litres === null ? 'not known' : formats.volume(litres)}</td>
-    <td>${air === null ? '' : html`${formats.figure(air.temperatureC, 'C')}<br />${Math.round(air.humidityPercent)} %`}</td>
+    <td class="paper-short">${formats.area(task.areaM2)}</td>
+    <td class="paper-short">${task.layFromMinute === null ? '' : litres === null ? 'not known' : formats.volume(litres)}</td>
+    <td class="paper-short">${air === null ? '' : html`${formats.figure(air.temperatureC, 'C')}<br />${Math.round(air.humidityPercent)} %`}</td>
   </tr>`;
 }
 

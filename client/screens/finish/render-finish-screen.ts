@@ -1,5 +1,6 @@
 import '../../fields/fields.css';
 import './finish.css';
+import './paper-finish.ts';
 import './paper-cautions.ts';
 import { html, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
@@ -38,6 +39,7 @@ export function renderFinishScreen(state: AppState): TemplateResult {
       </div>
       <div class="page-acts">
         <button type="button" class="button" @click=${() => void offerStarterRecipes(book.products)}>Usual recipes…</button>
+        <button type="button" class="button" @click=${() => printPaper('finish')}>${screenIcon('print')} Print recipes</button>
         <button type="button" class="button" @click=${() => printPaper('cautions')}>${screenIcon('print')} Print cautions</button>
         ${addAct('recipes', 'Add recipe', () => void addRecipe())}
       </div>

@@ -13,6 +13,9 @@ import { renderViewBar } from './tools/view-bar.ts';
 import { withGroups } from './view/list-view.ts';
 import { viewState } from './view-state.ts';
 
+// Paper is wanted later than the list.
+void import('./paper-parts.ts');
+
 let sheet: PartsSheet | null = null;
 
 /** The part list: what is typed, with the figures that come of it beside it. */
