@@ -30,8 +30,8 @@ export interface CuttingSearches {
   readonly search: (projectId: number, materialId: string | null) => boolean;
   /** Ends what is searched or waits, until the question is another or a search is asked for. */
   readonly stop: (projectId: number) => void;
-  /** Pieces were ticked as cut, or ticks taken off: plans what is left, ends a search that would change what is cut. */
-  readonly ticked: (projectId: number) => void;
+  /** Other sheets are being cut than before; windows are told where that makes the plan another. */
+  readonly begun: (projectId: number) => void;
   readonly close: () => void;
 }
 
@@ -386,9 +386,11 @@ export function cuttingSearches(given: Given): CuttingSearches {
       if (running?.projectId === projectId) thread.stop(running.id);
       announce(projectId);
     },
-    ticked(projectId) {
+    begun(projectId) {
+      const layouts = () => JSON.stringify(planned(projectId)?.plan.materials.map((one) => one.layouts));
+      const before = layouts();
       answers.touch(projectId);
-      announce(projectId);
+      if (layouts() !== before) announce(projectId);
     },
     close() {
       closed = true;

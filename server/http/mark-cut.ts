@@ -18,5 +18,5 @@ export function markCut(
     markPieces(db, projectId, pieces, cut, now().toISOString());
     if (material !== undefined) writeBegunPlan(db, projectId, material, project.settings.kerfMm);
   })();
-  if (begun() !== before) cutting.ticked(projectId);
+  if (begun() !== before) cutting.begun(projectId);
 }

@@ -221,7 +221,7 @@ describe('a plan that is being cut', () => {
     expect((await project1(app, state.id)).rows.onHand).toHaveLength(1);
   });
 
-  it('tells other windows when a tick has made the plan another', async () => {
+  it('plans anew when other sheets are begun, and comes to the same plan', async () => {
     const { app, list, path, state } = await opened();
     const layout = only(await list());
     const versionOf = async () => (await app.send('get', `${path}/search`)).body.planVersion as number;

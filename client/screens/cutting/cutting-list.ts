@@ -45,39 +45,38 @@ export async function tick(layout: CuttingLayout, pieces: readonly CutPlace[], c
     },
   };
   actions.redraw();
-  sending += 1;
+  const turn = ++turns;
   try {
     const answer = await inTurn(() =>
       request<CuttingAnswer>('POST', projectPath(projectId, 'cutting/ticks'), { layout: key, pieces, cut }),
     );
-    sending -= 1;
-    // While more ticks are under way, the screen knows more than this answer.
-    if (sending === 0) take(projectId, answer);
+    take(projectId, answer, turn);
   } catch (error) {
-    sending -= 1;
     if (!(error instanceof ApiError)) throw error;
     actions.say({ kind: 'error', text: error.message, wayOut: error.wayOut });
     await fetchList(projectId);
   }
 }
 
-let sending = 0;
+/** Requests sent so far. While a later one is under way, the screen knows more than an earlier answer. */
+let turns = 0;
 
 export function placeName({ sheet, piece }: CutPlace): string {
   return `${sheet}/${piece}`;
 }
 
 async function fetchList(projectId: string): Promise<void> {
+  const turn = ++turns;
   try {
-    take(projectId, await request<CuttingAnswer>('GET', projectPath(projectId, 'cutting')));
+    take(projectId, await request<CuttingAnswer>('GET', projectPath(projectId, 'cutting')), turn);
   } catch (error) {
     if (!(error instanceof ApiError)) throw error;
     actions.say({ kind: 'error', text: error.message, wayOut: error.wayOut });
   }
 }
 
-function take(projectId: string, answer: CuttingAnswer): void {
-  if (getState().project?.id !== projectId) return;
+function take(projectId: string, answer: CuttingAnswer, turn: number): void {
+  if (getState().project?.id !== projectId || turn < turns) return;
   held = { projectId, answer };
   actions.redraw();
 }
