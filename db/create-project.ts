@@ -56,7 +56,8 @@ function insertsOf(project: NewProject): Change[] {
     ),
     ...project.rules.map((row) => insert('rules', row)),
     ...project.extras.map((row) => insert('extras', row)),
-    ...project.onHand.map((row) => insert('onHand', row)),
+    // No sheet of a new project has been cut: an offcut is stock like any other.
+    ...project.onHand.map((row) => insert('onHand', { ...row, keptFrom: '' })),
     ...project.measurements.map((row) => insert('measurements', row)),
     ...project.shopHours.map((row) => insert('shopHours', row)),
     ...project.daysOff.map((row) => insert('daysOff', row)),

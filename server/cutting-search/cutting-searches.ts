@@ -31,7 +31,7 @@ export interface CuttingSearches {
   /** Ends what is searched or waits, until the question is another or a search is asked for. */
   readonly stop: (projectId: number) => void;
   /** Other sheets are being cut than before; windows are told where that makes the plan another. */
-  readonly begun: (projectId: number) => void;
+  readonly begun: (projectId: number, before: readonly MaterialPlan[]) => void;
   readonly close: () => void;
 }
 
@@ -386,11 +386,11 @@ export function cuttingSearches(given: Given): CuttingSearches {
       if (running?.projectId === projectId) thread.stop(running.id);
       announce(projectId);
     },
-    begun(projectId) {
-      const layouts = () => JSON.stringify(planned(projectId)?.plan.materials.map((one) => one.layouts));
-      const before = layouts();
+    begun(projectId, before) {
+      const layouts = (materials: readonly MaterialPlan[] = []) =>
+        JSON.stringify(materials.map((one) => one.layouts));
       answers.touch(projectId);
-      if (layouts() !== before) announce(projectId);
+      if (layouts(planned(projectId)?.plan.materials) !== layouts(before)) announce(projectId);
     },
     close() {
       closed = true;

@@ -1,4 +1,4 @@
-import { markPieces, type PiecePlace } from '../../db/cut-pieces.repository.ts';
+import { markPieces, type PiecePlace, readCutPieces } from '../../db/cut-pieces.repository.ts';
 import type { AppContext } from './app-context.ts';
 import { readBegunPlans, writeBegunPlan } from './begun-plans.ts';
 
@@ -12,11 +12,15 @@ export function markCut(
 ): void {
   const { project, plan } = plans.current(projectId);
   const material = plan.materials.find(({ id }) => id === materialId);
-  const begun = (): string => JSON.stringify(readBegunPlans(db, projectId));
+  const begun = (): string =>
+    JSON.stringify([
+      readBegunPlans(db, projectId),
+      [...new Set(readCutPieces(db, projectId).map(({ layout, sheet }) => `${layout} ${sheet}`))],
+    ]);
   const before = begun();
   db.transaction(() => {
     markPieces(db, projectId, pieces, cut, now().toISOString());
     if (material !== undefined) writeBegunPlan(db, projectId, material, project.settings.kerfMm);
   })();
-  if (begun() !== before) cutting.begun(projectId);
+  if (begun() !== before) cutting.begun(projectId, plan.materials);
 }

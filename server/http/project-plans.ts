@@ -15,6 +15,7 @@ import { readBegunPlans } from './begun-plans.ts';
 import type { PlanView } from './contract.ts';
 import { projectInput } from './project-input.ts';
 import { stripWorkings } from './strip-workings.ts';
+import { uncutOnHand } from './uncut-on-hand.ts';
 
 /** How many projects' plans are kept in memory; the one longest unused goes first. */
 const PLANS_KEPT = 8;
@@ -24,11 +25,11 @@ export interface PlannedProject {
   readonly catalogueRevision: number;
   /** Rises with every cutting plan found that may make this plan better, and with ticks; no revision of the project. */
   readonly planVersion: number;
-  /** What the plan is made from: without leftovers that are past their date today. */
+  /** What the plan is made from: without leftovers past their date today, and offcuts of sheets that are not cut. */
   readonly input: ProjectInput;
   /** The same with all leftovers, for what shows them. */
   readonly fullInput: ProjectInput;
-  /** Leftovers past their date, as a text to compare. */
+  /** Leftovers past their date and offcuts not cut yet, as a text to compare. */
   readonly expired: string;
   readonly plan: Plan;
   readonly view: PlanView;
@@ -83,11 +84,11 @@ export function projectPlans(
       const kept = entry !== undefined && stands ? entry : null;
       const project = kept?.project ?? readProject(db, projectId);
       const fullInput = kept?.fullInput ?? projectInput(project, rows);
-      const gone = expiredOnHand(
-        fullInput.onHand,
-        rows.products,
-        dateInZone(now(), project.settings.timeZone),
-      );
+      const today = dateInZone(now(), project.settings.timeZone);
+      const gone = new Set([
+        ...expiredOnHand(fullInput.onHand, rows.products, today),
+        ...uncutOnHand(db, projectId, fullInput.onHand),
+      ]);
       const expired = [...gone].join(' ');
       if (
         entry === undefined ||

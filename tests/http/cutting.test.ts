@@ -221,6 +221,36 @@ describe('a plan that is being cut', () => {
     expect((await project1(app, state.id)).rows.onHand).toHaveLength(1);
   });
 
+  it('counts an offcut only while its sheet is ticked; a copy of the project has it as stock like any other', async () => {
+    const { app, list, path, state } = await opened();
+    const layout = only(await list());
+    await tickAll(path, app, layout);
+    const { lengthMm = 0, widthMm = 0 } = layout.offcuts[0] ?? {};
+    const keep = { revision: state.revision, layout: layout.key, sheet: 0, lengthMm, widthMm };
+    const { revision } = (await app.send('post', `${path}/keep`, keep)).body as ChangeAnswer;
+    // Two more tops, each as large as the offcut: one from it, one from a second sheet.
+    const top = { name: 'Top', quantity: '2', length: `${lengthMm}`, width: `${widthMm}`, grain: 'free' };
+    const more = { revision, ...top, materialId: 'birch-ply-18' };
+    await app.send('post', `/api/projects/${state.id}/parts`, more);
+    const onHandUsed = async () =>
+      (await planOf(app, state.id))?.layouts.filter(({ onHandId }) => onHandId !== null).length;
+    expect(await onHandUsed()).toBe(1);
+    const copy = await app.send('post', `/api/projects/${state.id}/duplicate`, { name: 'Copy' });
+    expect((copy.body as ProjectState).rows.onHand).toMatchObject([{ lengthMm, widthMm, keptFrom: '' }]);
+    const document = (await app.send('get', `/api/projects/${state.id}/document`)).body as {
+      onHand: object[];
+    };
+    expect(document.onHand).toMatchObject([{ lengthMm, widthMm }]);
+    expect(document.onHand[0]).not.toHaveProperty('keptFrom');
+
+    const now = (await list()).layouts.find(({ key }) => key === layout.key) as CuttingLayout;
+    await tickAll(path, app, now, false);
+    expect(await onHandUsed()).toBe(0);
+    expect((await project1(app, state.id)).rows.onHand).toHaveLength(1);
+    // The other copy of the project is as it was.
+    expect((await planOf(app, copy.body.id))?.layouts.some(({ onHandId }) => onHandId !== null)).toBe(true);
+  });
+
   it('plans anew when other sheets are begun, and comes to the same plan', async () => {
     const { app, list, path, state } = await opened();
     const layout = only(await list());

@@ -162,7 +162,9 @@ function offcuts(view: LayoutView, cuts: CuttingLayout, sheet: number): Template
           <span>${offcut.count === 1 ? nothing : `${offcut.count} × `}${size}</span>
           ${
             offcut.kept.includes(sheet)
-              ? html`<span class="kept" aria-label="${name} on hand">on hand</span>`
+              ? html`<span class="kept" aria-label="${name} on hand"
+                  >${isCut ? 'on hand' : 'on hand once the sheet is cut again'}</span
+                >`
               : html`<button
                   type="button"
                   class="button"

@@ -83,7 +83,7 @@ export const EXTRA_DEFAULTS: Without<ExtraLine, 'quantity'> = {
   supplierId: '',
 };
 
-export const ON_HAND_DEFAULTS: Required<Without<OnHand, 'productId' | 'amount'>> = {
+export const ON_HAND_DEFAULTS: Required<Without<OnHand, 'productId' | 'amount' | 'keptFrom'>> = {
   count: 1,
   lengthMm: null,
   widthMm: null,
@@ -91,7 +91,6 @@ export const ON_HAND_DEFAULTS: Required<Without<OnHand, 'productId' | 'amount'>>
   batch: '',
   openedOn: '',
   bestBefore: '',
-  keptFrom: '',
 };
 
 export const ORDER_DEFAULTS: Without<Order, never> = {

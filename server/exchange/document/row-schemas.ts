@@ -150,7 +150,6 @@ export const onHandRow = z.strictObject({
   batch: cell.default(ON_HAND_DEFAULTS.batch),
   openedOn: cell.default(ON_HAND_DEFAULTS.openedOn),
   bestBefore: cell.default(ON_HAND_DEFAULTS.bestBefore),
-  keptFrom: cell.default(ON_HAND_DEFAULTS.keptFrom),
 });
 
 export const measurementRow = z.strictObject({

@@ -47,7 +47,8 @@ export function writeProjectDocument(
     blends: input.blends.map((blend) => without(BLEND_DEFAULTS, blend)),
     rules: input.rules.map((row) => without(RULE_DEFAULTS, row)),
     extras: input.extras.map((row) => without(EXTRA_DEFAULTS, row)),
-    onHand: input.onHand.map((row) => without(ON_HAND_DEFAULTS, row)),
+    // Which sheet an offcut was cut from is known to its own project only.
+    onHand: input.onHand.map(({ keptFrom: _, ...row }) => without(ON_HAND_DEFAULTS, row)),
     measurements: input.measurements,
     shopHours: input.shopHours,
     daysOff: input.daysOff.map((row) => without(DAY_OFF_DEFAULTS, row)),

@@ -121,7 +121,7 @@ export const projectRoutes: readonly Route[] = [
     params: projectParams,
     answer: documentSchema,
     handle({ params }, { plans }, response) {
-      const { input } = plans.current(Number(params.id));
+      const { fullInput: input } = plans.current(Number(params.id));
       response.attachment(exportFileName(input.settings.name, '', 'plywright.json'));
       return writeProjectDocument(bareInput(input), shippedAsStored(input.catalogue));
     },
@@ -136,7 +136,7 @@ export const projectRoutes: readonly Route[] = [
     status: 201,
     answer: projectStateSchema,
     handle({ params, body }, context, response) {
-      const { input } = context.plans.current(Number(params.id));
+      const { fullInput: input } = context.plans.current(Number(params.id));
       const copy = () => ({ ...input, settings: { ...input.settings, name: body.name } });
       return create(context, response, copy, (copyId) =>
         copyAttachments(context.db, Number(params.id), copyId),

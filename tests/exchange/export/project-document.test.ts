@@ -208,7 +208,6 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
       batch: text,
       openedOn: text,
       bestBefore: text,
-      keptFrom: text,
     }),
   ),
   measurements: rows(fc.record({ productId, thicknessMm: fc.double({ min: 0.1, max: 1000, noNaN: true }) })),

@@ -12,3 +12,8 @@ export function keptFrom(key: string, sheet: number, lengthMm: number, widthMm: 
 export function layoutKeptFrom(text: string): string {
   return text.split(' ')[0] ?? '';
 }
+
+/** The layout and the sheet of it that an offcut was cut from: "0f 1". */
+export function sheetKeptFrom(text: string): string {
+  return text.split(' ').slice(0, 2).join(' ');
+}

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { keptFrom, layoutKeptFrom } from '../../../../server/planning/cutting/begun/kept-from.ts';
+import {
+  keptFrom,
+  layoutKeptFrom,
+  sheetKeptFrom,
+} from '../../../../server/planning/cutting/begun/kept-from.ts';
 import { keptOffcuts } from '../../../../server/planning/cutting/begun/kept-offcuts.ts';
 import { layoutKey } from '../../../../server/planning/cutting/layout-key.ts';
 import { planMaterials } from '../../../../server/planning/cutting/plan-materials.ts';
@@ -185,5 +189,6 @@ describe('the name of the sheet an offcut came from', () => {
     const name = keptFrom('0123456789abcdef', 2, 800.5, 300);
     expect(name).toBe('0123456789abcdef 2 800.5x300');
     expect([layoutKeptFrom(name), layoutKeptFrom('')]).toEqual(['0123456789abcdef', '']);
+    expect([sheetKeptFrom(name), sheetKeptFrom('')]).toEqual(['0123456789abcdef 2', '']);
   });
 });
