@@ -90,6 +90,35 @@ describe('the ledger over HTTP', () => {
     expect((await ledger()).totals.ordered.value).toBe(0);
   });
 
+  it('refuses a document with money that cannot be, naming each place, and stores none of it', async () => {
+    const app = openApp({ now: () => NOW });
+    const count = async (): Promise<number> =>
+      ((await app.send('get', '/api/projects')).body as { projects: unknown[] }).projects.length;
+    const before = await count();
+    const document = {
+      format: 'plywright-project',
+      version: 1,
+      settings: { name: 'Bad', units: 'metric', currency: 'EUR', contingencyPercent: -1 },
+      parts: [],
+      orders: [{ id: '1', deliveryMinor: 1.5 }],
+      orderLines: [{ orderId: '1', unitPriceMinor: 1e13 }],
+      receipts: [{ orderLineId: '1', count: -3 }],
+      payments: [{ amountMinor: -100, date: '2027-02-30' }],
+      quotes: [{ validUntil: 'soon' }],
+    };
+    const error = await app.refused(app.send('post', '/api/projects/import', document), 400, 'bad-request');
+    expect(error.faults?.map(({ field }) => field)).toEqual([
+      'settings.contingencyPercent',
+      'orders.0.deliveryMinor',
+      'orderLines.0.unitPriceMinor',
+      'receipts.0.count',
+      'payments.0.date',
+      'payments.0.amountMinor',
+      'quotes.0.validUntil',
+    ]);
+    expect(await count()).toBe(before);
+  });
+
   it('has as many decimals as ISO 4217 gives the currency', async () => {
     for (const [currency, digits] of [
       ['JPY', 0],

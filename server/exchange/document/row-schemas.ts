@@ -29,7 +29,7 @@ import {
   STOCK_USE_DEFAULTS,
   WORK_HOURS_DEFAULTS,
 } from './row-defaults.ts';
-import { amount, cell, choice, measure, money, reference, rowId, sizeMm } from './value-schemas.ts';
+import { amount, cell, choice, day, measure, money, reference, rowId, sizeMm } from './value-schemas.ts';
 
 /** How each row of a project document may be given. Unknown keys are refused. */
 
@@ -148,8 +148,8 @@ export const onHandRow = z.strictObject({
   widthMm: sizeMm.nullable().default(ON_HAND_DEFAULTS.widthMm),
   place: cell.default(ON_HAND_DEFAULTS.place),
   batch: cell.default(ON_HAND_DEFAULTS.batch),
-  openedOn: cell.default(ON_HAND_DEFAULTS.openedOn),
-  bestBefore: cell.default(ON_HAND_DEFAULTS.bestBefore),
+  openedOn: day.default(ON_HAND_DEFAULTS.openedOn),
+  bestBefore: day.default(ON_HAND_DEFAULTS.bestBefore),
 });
 
 export const measurementRow = z.strictObject({
@@ -192,7 +192,7 @@ export const budgetRow = z.strictObject({ id, category: costCategory, amountMino
 export const orderRow = z.strictObject({
   id,
   supplierId: cell.default(ORDER_DEFAULTS.supplierId),
-  date: cell.default(ORDER_DEFAULTS.date).meta({ description: 'YYYY-MM-DD.' }),
+  date: day.default(ORDER_DEFAULTS.date).meta({ description: 'YYYY-MM-DD.' }),
   number: cell.default(ORDER_DEFAULTS.number),
   deliveryMinor: money.default(ORDER_DEFAULTS.deliveryMinor),
   surchargeMinor: money.default(ORDER_DEFAULTS.surchargeMinor),
@@ -218,7 +218,7 @@ export const receiptRow = z.strictObject({
   id,
   orderLineId: reference.meta({ description: 'Id of a row of orderLines.' }),
   kind: choice<Receipt['kind']>('received', 'returned').default(RECEIPT_DEFAULTS.kind),
-  date: cell.default(RECEIPT_DEFAULTS.date),
+  date: day.default(RECEIPT_DEFAULTS.date),
   count: packCount.default(RECEIPT_DEFAULTS.count),
   batch: cell.default(RECEIPT_DEFAULTS.batch),
   place: cell.default(RECEIPT_DEFAULTS.place),
@@ -227,7 +227,7 @@ export const receiptRow = z.strictObject({
 export const stockUseRow = z.strictObject({
   id,
   productId: cell,
-  date: cell.default(STOCK_USE_DEFAULTS.date),
+  date: day.default(STOCK_USE_DEFAULTS.date),
   amount,
   note,
 });
@@ -235,7 +235,7 @@ export const stockUseRow = z.strictObject({
 export const paymentRow = z.strictObject({
   id,
   kind: choice<Payment['kind']>('payment', 'refund').default(PAYMENT_DEFAULTS.kind),
-  date: cell.default(PAYMENT_DEFAULTS.date),
+  date: day.default(PAYMENT_DEFAULTS.date),
   supplierId: cell.default(PAYMENT_DEFAULTS.supplierId),
   orderId: reference.default(PAYMENT_DEFAULTS.orderId),
   category: costCategory.default(PAYMENT_DEFAULTS.category),
@@ -254,7 +254,7 @@ export const substituteRow = z.strictObject({ id, productId: cell, substituteId:
 
 export const workHoursRow = z.strictObject({
   id,
-  date: cell.default(WORK_HOURS_DEFAULTS.date),
+  date: day.default(WORK_HOURS_DEFAULTS.date),
   hours: z.number().min(0).max(100_000),
   note,
 });
@@ -263,8 +263,8 @@ export const quoteRow = z.strictObject({
   id,
   title: cell.default(QUOTE_DEFAULTS.title),
   customer: cell.default(QUOTE_DEFAULTS.customer),
-  date: cell.default(QUOTE_DEFAULTS.date),
-  validUntil: cell.default(QUOTE_DEFAULTS.validUntil),
+  date: day.default(QUOTE_DEFAULTS.date),
+  validUntil: day.default(QUOTE_DEFAULTS.validUntil),
   materialsMinor: money.nullable().default(QUOTE_DEFAULTS.materialsMinor),
   hours: z.number().min(0).max(100_000).default(QUOTE_DEFAULTS.hours),
   rateMinorPerHour: money.nullable().default(QUOTE_DEFAULTS.rateMinorPerHour),

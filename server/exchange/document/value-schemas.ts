@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isDate } from '../../planning/calendar/is-date.ts';
 
 /** The values that rows of a project document are made of, with the same limits as the web forms. */
 
@@ -32,6 +33,11 @@ export const rowId = z
 
 /** The id of another row, or empty for none. */
 export const reference = z.union([cell, z.int().positive()]);
+
+/** A day that exists, or none; the same that a form takes. */
+export const day = cell
+  .refine((text) => text === '' || isDate(text), 'must be a date like 2027-04-01, or empty')
+  .meta({ description: 'YYYY-MM-DD, or empty.' });
 
 export const amount = z.number().min(0).max(LARGEST_AMOUNT);
 export const money = z.int().min(0).max(LARGEST_MONEY);

@@ -18,6 +18,8 @@ import { shipped } from './planned-document.ts';
 /** Random projects of every kind of row, with ids as the database and as people write them. */
 
 const text = fc.string({ unit: 'grapheme', maxLength: 20 });
+/** Days that exist, and none. */
+const day = fc.constantFrom('', '2027-03-14', '2028-02-29', '0001-01-01');
 const named = text.map((rest) => `n${rest}`.trim());
 const amount = fc.double({ min: 0, max: 1e6, noNaN: true }).map((value) => (value === 0 ? 0 : value));
 const sizeMm = fc.double({ min: 0.1, max: 1e5, noNaN: true });
@@ -206,8 +208,8 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
       widthMm: orNull(sizeMm),
       place: text,
       batch: text,
-      openedOn: text,
-      bestBefore: text,
+      openedOn: day,
+      bestBefore: day,
     }),
   ),
   measurements: rows(fc.record({ productId, thicknessMm: fc.double({ min: 0.1, max: 1000, noNaN: true }) })),
@@ -225,11 +227,11 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
   doneTasks: rows(fc.record({ taskId: text, start: text, end: text, litres: orNull(amount) })),
   arrivals: rows(fc.record({ productId, date: text })),
   budgets: rows(fc.record({ category: choice<CostCategory>(...COST_CATEGORIES), amountMinor: minor })),
-  stockUses: rows(fc.record({ productId, date: text, amount, note: text })),
+  stockUses: rows(fc.record({ productId, date: day, amount, note: text })),
   payments: rows(
     fc.record({
       kind: choice<'payment' | 'refund'>('payment', 'refund'),
-      date: text,
+      date: day,
       supplierId,
       orderId: choice('', 'r0', 'no such'),
       category: choice<CostCategory>(...COST_CATEGORIES),
@@ -242,13 +244,13 @@ const project: fc.Arbitrary<Omit<ProjectInput, 'catalogue'>> = fc.record({
     }),
   ),
   substitutes: rows(fc.record({ productId, substituteId: productId })),
-  workHours: rows(fc.record({ date: text, hours: amount.map((one) => Math.min(one, 100_000)), note: text })),
+  workHours: rows(fc.record({ date: day, hours: amount.map((one) => Math.min(one, 100_000)), note: text })),
   quotes: rows(
     fc.record({
       title: text,
       customer: text,
-      date: text,
-      validUntil: text,
+      date: day,
+      validUntil: day,
       materialsMinor: orNull(minor),
       hours: choice(0, 12.5),
       rateMinorPerHour: orNull(minor),

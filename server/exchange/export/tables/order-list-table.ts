@@ -1,4 +1,4 @@
-import type { BuyingPlan } from '../../../planning/buying/buying-plan.ts';
+import type { BuyingPlan, OrderLineState } from '../../../planning/buying/buying-plan.ts';
 import type { ProjectInput } from '../../../planning/project-input.ts';
 import { columnMakers } from '../column-makers.ts';
 import { type ExportTable, exportTable } from '../export-table.ts';
@@ -87,7 +87,7 @@ function ordered({ orders, orderLines, catalogue }: ProjectInput, buying: Buying
         const kept = Math.max(0, line.count - (counts?.returned ?? 0));
         return {
           supplier: state?.supplierName ?? order.supplierId,
-          state: (state?.state ?? 'ordered').replace('-', ' '),
+          state: lineState(counts),
           date: order.date,
           order: order.number || order.id,
           item: line.name,
@@ -103,4 +103,9 @@ function ordered({ orders, orderLines, catalogue }: ProjectInput, buying: Buying
         };
       });
   });
+}
+
+function lineState(counts: OrderLineState | undefined): string {
+  if (counts === undefined || counts.received === 0) return 'ordered';
+  return counts.open > 0 ? 'part received' : 'received';
 }
