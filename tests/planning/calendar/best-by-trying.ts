@@ -32,6 +32,7 @@ export function bestByTrying(
   const allowed = new Map<TaskTimes, readonly number[]>();
   const placed: Placed[] = [];
   const progress = new Map<CoatFacts, Map<number, number>>();
+  const driedAt = new Map<CoatFacts, Map<number, number>>();
   let best: { readyMinute: number; visits: number } | null = null;
   visit(0);
   return best;
@@ -160,15 +161,29 @@ export function bestByTrying(
     const laid = coat?.task.coat;
     if (coat === undefined || !laid) return end;
     const label = (batch.curesAtEnd ? laid.facts.cureMin : null) ?? laid.handleDryMin;
-    // The minute at which the label time is reached, by halving.
-    let low = coat.start + coat.times.layToMin;
-    let high = low + 60 * DAY;
+    return Math.max(end, dryAt(coat, laid.facts, label));
+  }
+
+  /** The minute at which the label time is reached, by halving. */
+  function dryAt(coat: Placed, facts: CoatFacts, label: number): number {
+    const ofCoat = driedAt.get(facts) ?? new Map<number, number>();
+    driedAt.set(facts, ofCoat);
+    const laidTo = coat.start + coat.times.layToMin;
+    const key = label * FAR + laidTo;
+    const known = ofCoat.get(key);
+    if (known !== undefined) return known;
+    const reached = (minute: number): boolean =>
+      dryingProgress(laidTo, minute, input.climate, facts, input.dryingRule) >= label;
+    let low = laidTo;
+    let high = laidTo + Math.max(1, label);
+    while (!reached(high) && high < laidTo + 60 * DAY) high += Math.max(1, label);
     while (high - low > DUST / 10) {
       const middle = (low + high) / 2;
-      if (dry(coat, middle) >= label) high = middle;
+      if (reached(middle)) high = middle;
       else low = middle;
     }
-    return Math.max(end, high);
+    ofCoat.set(key, high);
+    return high;
   }
 
   function dry(coat: Placed, minute: number): number {

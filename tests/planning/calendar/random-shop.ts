@@ -10,8 +10,8 @@ import type { RecoatInterval } from '../../../server/planning/product.ts';
 import { coatOf, HOUR, pieceOf, recipeOf, shopInput, stepOf } from './shop-input.ts';
 
 /**
- * A random finishing job. `small`: at most six tasks on a grid of one hour within four days, so that every schedule can
- * be tried; else up to some thirty tasks on a grid of five minutes.
+ * A random finishing job. `small`: at most six tasks on a grid of one hour within three days, so that every schedule can
+ * be tried; else up to some twenty tasks on a grid of five minutes.
  */
 export function randomShop(random: () => number, small: boolean): CalendarInput {
   const whole = (low: number, high: number): number => low + Math.floor(random() * (high - low + 1));
@@ -72,18 +72,18 @@ export function randomShop(random: () => number, small: boolean): CalendarInput 
     );
   };
 
-  const groups = small ? whole(1, 3) : whole(2, 5);
+  const groups = small ? whole(1, 3) : whole(2, 3);
   const recipes: CalendarRecipe[] = [];
   const pieces: CalendarPiece[] = [];
   for (let group = 0; group < groups; group++) {
     const id = `r${group}`;
-    const made = recipe(id, small ? Math.floor(6 / groups) : 5);
+    const made = recipe(id, small ? Math.floor(6 / groups) : 4);
     const bothFaces = (made.faces === 'points' || !small) && random() < 0.5;
     recipes.push(made);
     pieces.push(
       pieceOf({
         id: `p${group}`,
-        count: small ? 1 : whole(1, 4),
+        count: small ? 1 : whole(1, 3),
         showM2: whole(1, 12) / 10,
         backM2: bothFaces ? whole(1, 12) / 10 : 0,
         edgeM2: whole(0, 2) / 10,
@@ -110,7 +110,7 @@ export function randomShop(random: () => number, small: boolean): CalendarInput 
       );
   return shopInput({
     stepMin: small ? HOUR : 5,
-    horizonDays: small ? 4 : 60,
+    horizonDays: small ? 3 : 40,
     startMinute: whole(0, 10) * HOUR,
     firstWeekday: whole(0, 6),
     hours: Array.from({ length: 7 }, (_, day) => (day === 6 && !small ? [] : windows)),
@@ -123,7 +123,7 @@ export function randomShop(random: () => number, small: boolean): CalendarInput 
     recipes,
     pieces,
     seed: whole(1, 1000),
-    iterations: small ? 300 : 10,
+    iterations: small ? 200 : 3,
     clockShifts: random() < 0.2 ? [{ fromMinute: 26 * HOUR, aheadMin: one(60, -60) }] : [],
   });
 }

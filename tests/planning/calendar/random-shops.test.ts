@@ -7,10 +7,10 @@ import { checkCalendar } from './check-calendar.ts';
 import { randomShop } from './random-shop.ts';
 
 describe('planCalendar on random jobs', () => {
-  it('agrees with trying every schedule on 700 jobs of up to six tasks', { timeout: 300_000 }, () => {
+  it('agrees with trying every schedule on 500 jobs of up to six tasks', { timeout: 300_000 }, () => {
     const random = seededRandom(20);
     let impossible = 0;
-    for (let round = 0; round < 700; round++) {
+    for (let round = 0; round < 500; round++) {
       const input = randomShop(random, true);
       const plan = planCalendar(input);
       expect([round, checkCalendar(input, plan)]).toEqual([round, []]);
@@ -26,13 +26,13 @@ describe('planCalendar on random jobs', () => {
     }
     // Both outcomes are met often enough to count as tested.
     expect(impossible).toBeGreaterThan(30);
-    expect(impossible).toBeLessThan(500);
+    expect(impossible).toBeLessThan(400);
   });
 
-  it('breaks no rule on 1,300 larger jobs', { timeout: 300_000 }, () => {
+  it('breaks no rule on 1,500 larger jobs', { timeout: 300_000 }, () => {
     const random = seededRandom(21);
     let planned = 0;
-    for (let round = 0; round < 1300; round++) {
+    for (let round = 0; round < 1500; round++) {
       const input = randomShop(random, false);
       const plan = planCalendar(input);
       expect([round, checkCalendar(input, plan)]).toEqual([round, []]);

@@ -1,5 +1,5 @@
 /** Schedules the search builds for a project. A choice of ours: about a second of work for a dozen batches. */
-export const PROJECT_ITERATIONS = 1000;
+export const PROJECT_ITERATIONS = 2500;
 
 /** Work starts on the hour, at five past, and so on, minutes. A choice of ours. */
 export const PROJECT_STEP_MIN = 5;

@@ -5,16 +5,31 @@ import type { ShopBound } from './shop-bound.ts';
 import { ShopFloor } from './shop-floor.ts';
 import type { ShopJob, ShopSchedule } from './shop-job.ts';
 import { chainReady, jobReady } from './shop-moments.ts';
+import { startingOrders } from './starting-orders.ts';
 import { visitsOf } from './visits-of.ts';
 
-/** How many steps back the cost is that a changed order may not exceed (late acceptance). */
-const HISTORY = 30;
-/** How far chains start one behind the other in starting orders, as shares of one chain's hands-on time. */
-const STAGGERS = [1 / 4, 1 / 2, 1, 2, 4];
+/** How many steps back the cost is that a changed order may not exceed (late acceptance). Measured with the bench. */
+const HISTORY = 5;
+/** Trails followed from different starting orders; the worse half is given up, again and again. Measured likewise. */
+const TRAILS = 6;
+/** On every other trail, how often an order taken up is written down anew as the starts it led to. Measured likewise. */
+const REWRITES = 1 / 5;
 /** Least reach of a move where keys are minutes: a working day. */
 const LEAST_SPAN_MIN = 600;
 /** Weight of the mean ready time beside the last, so that progress on chains that are not the last shows. */
 const MEAN_WEIGHT = 1 / 50;
+/** Weight of the mean time by which chains are ready after the bound. Measured likewise. */
+const LATE_WEIGHT = 1 / 5;
+
+/** One order being improved. */
+interface Trail {
+  choices: SerialChoices;
+  cost: number;
+  /** The chain that is ready last. */
+  lateChain: number;
+  readonly rewrites: boolean;
+  readonly history: number[];
+}
 
 export interface SearchAnswer {
   readonly schedule: ShopSchedule | null;
@@ -32,8 +47,9 @@ export interface SearchAnswer {
  * @returns the best found; null only if none could be built
  *
  * Source: serial generation under late acceptance (E. Burke, Y. Bykov, European Journal of Operational Research 258,
- * 2017), moving forward what is late (D. Joslin, D. Clements, JAIR 10, 1999); then windows are closed one by one as long
- * as the job is ready as early. Valid range: any job. Departures: none.
+ * 2017), moving forward what is late (D. Joslin, D. Clements, JAIR 10, 1999), from several starting orders of which the
+ * worse half is given up again and again (K. Jamieson, A. Talwalkar, AISTATS 2016); then windows are closed one by one
+ * as long as the job is ready as early. Valid range: any job. Departures: none.
  */
 export function searchShop(
   job: ShopJob,
@@ -51,38 +67,16 @@ export function searchShop(
   let bestVisits = Number.POSITIVE_INFINITY;
   let bestChoices: SerialChoices | null = null;
   let built = 0;
-  let lateChain = 0;
-  const builtLate = 0;
+  let builtLate = 0;
 
-  // Starting orders: longest way to go first, step by step, batch by batch, as each chain would alone.
-  let current: SerialChoices | null = null;
-  let currentCost = Number.POSITIVE_INFINITY;
-  for (const { keyOf, byTime } of startingKeys()) {
-    const choices = {
-      keys: Float64Array.from({ length: count }, (_, index) => keyOf(index)),
-      wanted: noWishes(),
-      byTime,
-    };
-    if (current !== null && built >= iterations) break;
+  const starts: Trail[] = [];
+  for (const { keys, byTime } of startingOrders(job, bound)) {
+    if (starts.length > 0 && built >= iterations) break;
+    const choices = { keys, wanted: new Int32Array(count).fill(-1), byTime };
     const cost = build(choices);
-    if (cost < currentCost || current === null) {
-      current = choices;
-      currentCost = cost;
-    }
+    starts.push({ choices, cost, lateChain: builtLate, rewrites: false, history: [] });
   }
-  const readyTurns = Math.ceil(iterations * (3 / 4));
-  const history = new Array<number>(HISTORY).fill(currentCost);
-  while (built < readyTurns && bestReady > bound.readyMinute + MINUTE_DUST && count > 1) {
-    const choices = changed(current as SerialChoices);
-    const cost = build(choices);
-    const slot = built % HISTORY;
-    if (cost <= currentCost || cost <= (history[slot] as number)) {
-      current = choices;
-      currentCost = cost;
-      lateChain = builtLate;
-    }
-    history[slot] = currentCost;
-  }
+  followTrails(starts);
   fewerVisits();
   return { schedule: best, readyMinute: bestReady, visits: bestVisits, built };
 
@@ -98,50 +92,58 @@ export function searchShop(
       bestChoices = choices;
     }
     let sum = 0;
-    for (let chain = 0; chain < job.chains.length; chain++)
-      sum += chainReady(job, chain, floor.start, floor.interval);
-    return ready + (MEAN_WEIGHT * sum) / Math.max(1, job.chains.length);
+    let latest = Number.NEGATIVE_INFINITY;
+    for (let chain = 0; chain < job.chains.length; chain++) {
+      const chainEnd = chainReady(job, chain, floor.start, floor.interval);
+      sum += MEAN_WEIGHT * chainEnd + LATE_WEIGHT * Math.max(0, chainEnd - bound.readyMinute);
+      if (chainEnd <= latest) continue;
+      latest = chainEnd;
+      builtLate = chain;
+    }
+    return ready + sum / Math.max(1, job.chains.length);
   }
 
-  function startingKeys(): { readonly keyOf: (index: number) => number; readonly byTime: boolean }[] {
-    const { aloneStart, aloneReady } = bound;
-    const work =
-      job.tasks.reduce((sum, { times }) => sum + times.handsOnMin, 0) / Math.max(1, job.chains.length);
-    const bySize = job.chains
-      .map((chain, index) => ({ index, size: job.tasks[chain.last]?.times.handsOnMin ?? 0 }))
-      .sort((left, right) => right.size - left.size)
-      .map(({ index }) => index);
-    const rank = job.chains.map((_, chain) => bySize.indexOf(chain));
-    // Chains one behind the other, by more or less of what one keeps the hands, largest first or last.
-    const staggered = STAGGERS.flatMap((share) => [
-      (index: number) => (aloneStart[index] as number) + share * work * (rank[chainOf(index)] as number),
-      (index: number) => (aloneStart[index] as number) - share * work * (rank[chainOf(index)] as number),
-    ]);
-    const chainOf = (index: number): number => job.tasks[index]?.chain ?? 0;
-    const position = (index: number): number => index - (job.chains[chainOf(index)]?.first ?? 0);
-    const timed = [0, 1 / 2, 1, -1 / 2].map(
-      (share) => (index: number) => share * work * (rank[chainOf(index)] as number),
-    );
-    const fixed: ((index: number) => number)[] = [
-      (index) => (aloneStart[index] as number) - (aloneReady[chainOf(index)] as number),
-      (index) => position(index) * job.chains.length + chainOf(index),
-      (index) => index,
-      (index) => aloneStart[index] as number,
-      (index) => -position(index) * job.chains.length + chainOf(index),
-      ...staggered,
-    ];
-    return [
-      ...fixed.map((keyOf) => ({ keyOf, byTime: false })),
-      ...timed.map((keyOf) => ({ keyOf, byTime: true })),
-    ];
+  /** From the best starts, for three quarters of the budget or until the bound is reached. */
+  function followTrails(starts: readonly Trail[]): void {
+    const first = built;
+    let trails = starts
+      .toSorted((left, right) => left.cost - right.cost)
+      .slice(0, TRAILS)
+      .map((trail, at) => ({
+        ...trail,
+        rewrites: at % 2 === 1,
+        history: new Array<number>(HISTORY).fill(trail.cost),
+      }));
+    const rounds = 1 + Math.ceil(Math.log2(Math.max(1, trails.length)));
+    const turns = Math.ceil(iterations * (3 / 4)) - first;
+    for (let round = 0; round < rounds; round++) {
+      for (const trail of trails) follow(trail, Math.floor(turns / rounds / trails.length));
+      trails = trails
+        .toSorted((left, right) => left.cost - right.cost)
+        .slice(0, Math.ceil(trails.length / 2));
+    }
   }
 
-  function noWishes(): Int32Array {
-    return new Int32Array(count).fill(-1);
+  function follow(trail: Trail, turns: number): void {
+    for (let turn = 0; turn < turns; turn++) {
+      if (bestReady <= bound.readyMinute + MINUTE_DUST || count < 2) return;
+      const choices = changed(trail.choices, trail.lateChain);
+      const cost = build(choices);
+      const slot = built % HISTORY;
+      if (cost <= trail.cost || cost <= (trail.history[slot] as number)) {
+        const rewritten = trail.rewrites && random() < REWRITES;
+        trail.choices = rewritten
+          ? { keys: floor.start.slice(), wanted: choices.wanted, byTime: false }
+          : choices;
+        trail.cost = cost;
+        trail.lateChain = builtLate;
+      }
+      trail.history[slot] = trail.cost;
+    }
   }
 
   /** Another order: a task, a chain, or the tail of a chain moves; now and then a coat wants another interval. */
-  function changed({ keys, wanted, byTime }: SerialChoices): SerialChoices {
+  function changed({ keys, wanted, byTime }: SerialChoices, lateChain: number): SerialChoices {
     const next = { keys: keys.slice(), wanted: wanted.slice(), byTime };
     // Every other time, a task of the chain that is ready last.
     const late = job.chains[lateChain];
@@ -195,7 +197,7 @@ export function searchShop(
         floor.closed = new Set([...closed, window]);
         build(bestChoices as SerialChoices);
         for (let tries = 0; tries < 3 && bestVisits === before && built < iterations; tries++)
-          build(changed(bestChoices as SerialChoices));
+          build(changed(bestChoices as SerialChoices, builtLate));
         if (bestVisits === before) continue;
         closed = floor.closed as Set<number>;
         improved = true;

@@ -1,5 +1,5 @@
 import type { ShopFloor } from './shop-floor.ts';
-import type { ShopInterval, ShopTask } from './shop-job.ts';
+import type { ShopChain, ShopInterval, ShopTask } from './shop-job.ts';
 import { layFrom, timesIn } from './shop-moments.ts';
 
 /** What the search varies: which task goes first, and where a coat is to follow in an interval that closes. */
@@ -30,27 +30,33 @@ const MOST_TRIES = 40;
 export function serialShop(floor: ShopFloor, { keys, wanted, byTime }: SerialChoices): boolean {
   const { tasks, chains } = floor.job;
   floor.clear();
-  const next = chains.map(({ first, last }) => {
-    let at = first;
-    while (at <= last && floor.placed[at] === 1) at++;
-    return at;
-  });
+  const next = new Int32Array(chains.length);
+  const nextKey = new Float64Array(chains.length);
+  for (let chain = 0; chain < chains.length; chain++) {
+    next[chain] = (chains[chain] as ShopChain).first;
+    advance(chain);
+  }
   for (;;) {
     let chosen = -1;
     let lowest = Number.POSITIVE_INFINITY;
-    for (const [chain, { last }] of chains.entries()) {
-      const at = next[chain] as number;
-      if (at > last) continue;
-      const key = (keys[at] as number) + (byTime ? releasedAt(at, 0) : 0);
-      if (chosen >= 0 && key >= lowest) continue;
+    for (let chain = 0; chain < nextKey.length; chain++) {
+      const key = nextKey[chain] as number;
+      if (Number.isNaN(key) || (chosen >= 0 && key >= lowest)) continue;
       chosen = chain;
       lowest = key;
     }
     if (chosen < 0) return true;
     if (!placeNext(next[chosen] as number)) return false;
-    const { last } = chains[chosen] as (typeof chains)[number];
-    while ((next[chosen] as number) <= last && floor.placed[next[chosen] as number] === 1)
-      next[chosen] = (next[chosen] as number) + 1;
+    advance(chosen);
+  }
+
+  /** On to the next task of a chain that is not placed; its key is NaN when there is none. */
+  function advance(chain: number): void {
+    const { last } = chains[chain] as ShopChain;
+    let at = next[chain] as number;
+    while (at <= last && floor.placed[at] === 1) at++;
+    next[chain] = at;
+    nextKey[chain] = at > last ? Number.NaN : (keys[at] as number) + (byTime ? releasedAt(at, 0) : 0);
   }
 
   /** One task, and whatever must follow it in time. */

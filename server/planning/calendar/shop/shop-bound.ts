@@ -1,6 +1,7 @@
 import { chainJob } from './chain-job.ts';
 import { exactShop } from './exact-shop.ts';
 import { rackBound } from './rack-bound.ts';
+import { rackTurnsBound } from './rack-turns-bound.ts';
 import { settleShop } from './settle-shop.ts';
 import type { ShopChain, ShopJob, ShopTask } from './shop-job.ts';
 import { chainReady } from './shop-moments.ts';
@@ -58,8 +59,9 @@ export function shopBound(job: ShopJob): ShopBound {
     if ((aloneReady[chain] as number) > (aloneReady[slowest] as number)) slowest = chain;
   }
   const byChain = aloneReady[slowest] ?? job.startMinute;
-  const byHands = byChain === Number.POSITIVE_INFINITY ? 0 : handsBound(job);
-  const byRack = rackBound(job);
+  const heads = byChain === Number.POSITIVE_INFINITY ? null : earliestStarts(job);
+  const byHands = heads === null ? 0 : handsBound(job, heads);
+  const byRack = heads === null ? 0 : Math.max(rackBound(job), rackTurnsBound(job, heads));
   const readyMinute = Math.max(byChain, byHands, byRack);
   const because = readyMinute === byChain ? 'chain' : readyMinute === byHands ? 'hands' : 'rack';
   return { readyMinute, because, chain: slowest, aloneStart, aloneReady };
@@ -69,11 +71,8 @@ export function shopBound(job: ShopJob): ShopBound {
  * The energy argument for many sets of visits: those with at least so many more to come in their chain, and that cannot
  * start before some minute. The last of a set to end still has the rest of its chain before it.
  */
-function handsBound(job: ShopJob): number {
-  const heads = Float64Array.from(job.tasks, (task) => task.doneFrom ?? 0);
-  const root = { start: heads, interval: job.tasks.map(openInterval), orders: [] };
-  if (!settleShop(job, { ...root, interval: Int32Array.from(root.interval) }, Number.POSITIVE_INFINITY, null))
-    return Number.POSITIVE_INFINITY;
+function handsBound(job: ShopJob, heads: Float64Array): number {
+  if (heads.includes(Number.POSITIVE_INFINITY)) return Number.POSITIVE_INFINITY;
   const open = job.tasks.flatMap(({ doneFrom }, index) => (doneFrom === null ? [index] : []));
   const minutes = sampled([...new Set(open.map((index) => heads[index] as number))]);
   const alone = job.chains.map((_, chain) => chainJob(job, chain));
@@ -101,6 +100,14 @@ function handsBound(job: ShopJob): number {
       bound = Math.max(bound, least);
     }
   return bound;
+}
+
+/** No task starts before these, by its own chain; Infinity where a chain does not fit. */
+function earliestStarts(job: ShopJob): Float64Array {
+  const start = Float64Array.from(job.tasks, (task) => task.doneFrom ?? 0);
+  const interval = Int32Array.from(job.tasks, openInterval);
+  const fits = settleShop(job, { start, interval, orders: [] }, Number.POSITIVE_INFINITY, null);
+  return fits ? start : start.fill(Number.POSITIVE_INFINITY);
 }
 
 /** The whole, or some of it evenly spread, the least included. */

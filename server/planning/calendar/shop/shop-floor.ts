@@ -25,6 +25,7 @@ export class ShopFloor {
   readonly job: ShopJob;
   closed: ReadonlySet<number> | null = null;
   readonly #rivals: number[] = [];
+  readonly #wetRivals: number[] = [];
   /** Visits by the days they touch, and coats by the days on which they are wet or on the rack. */
   readonly #visits: DayLists;
   readonly #coats: DayLists;
@@ -139,15 +140,12 @@ export class ShopFloor {
   #handsFree(from: number, to: number): number {
     const { hands } = this.job;
     const { handsFrom, handsTo } = this;
+    if (hands === 1) return this.#oneIsFree(from, to - from);
     const near = this.#near(this.#visits, handsFrom, from, to);
     let later = from;
     for (const other of near) {
       const moment = Math.max(handsFrom[other] as number, from);
       if (moment >= to || (handsTo[other] as number) <= moment) continue;
-      if (hands === 1) {
-        later = Math.max(later, handsTo[other] as number);
-        continue;
-      }
       let busy = 0;
       let free = Number.POSITIVE_INFINITY;
       for (const also of near) {
@@ -156,6 +154,24 @@ export class ShopFloor {
         free = Math.min(free, handsTo[also] as number);
       }
       if (busy >= hands) later = Math.max(later, free);
+    }
+    return later;
+  }
+
+  /** The same for one pair of hands, which is asked most: past one visit after the other until a gap is long enough. */
+  #oneIsFree(from: number, minutes: number): number {
+    const { handsFrom, handsTo } = this;
+    const lists = this.#visits;
+    let later = from;
+    for (let moved = true; moved; ) {
+      moved = false;
+      const last = lists.day(later + minutes);
+      for (let day = lists.day(later); day <= last; day++)
+        for (const other of lists.of(day))
+          if ((handsFrom[other] as number) < later + minutes && (handsTo[other] as number) > later) {
+            later = handsTo[other] as number;
+            moved = true;
+          }
     }
     return later;
   }
@@ -201,12 +217,17 @@ export class ShopFloor {
     const own = (tasks[index] as ShopTask).chain;
     const area = (chain: number): number => chains[chain]?.footprintM2 ?? 0;
     if (area(own) > rackM2 + AREA_DUST_M2) return Number.POSITIVE_INFINITY;
-    const rivals = this.#near(this.#coats, wetFrom, from, to).filter(
-      (other) =>
-        (wetFrom[other] as number) < to &&
-        (rackTo[other] as number) - MINUTE_DUST > from &&
-        tasks[other]?.chain !== own,
-    );
+    const rivals = this.#wetRivals;
+    rivals.length = 0;
+    let all = area(own);
+    for (const other of this.#near(this.#coats, wetFrom, from, to)) {
+      const leaves = (rackTo[other] as number) - MINUTE_DUST;
+      const chain = (tasks[other] as ShopTask).chain;
+      if ((wetFrom[other] as number) >= to || leaves <= from || chain === own) continue;
+      rivals.push(other);
+      all += area(chain);
+    }
+    if (all <= rackM2 + AREA_DUST_M2) return from;
     let later = from;
     for (let at = -1; at < rivals.length; at++) {
       const moment = at < 0 ? from : Math.max(from, wetFrom[rivals[at] as number] as number);

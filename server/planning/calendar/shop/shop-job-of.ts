@@ -114,8 +114,10 @@ export function shopJobOf(input: CalendarInput, batches: readonly CalendarBatch[
       : null;
     const pin = pins.get(task.id);
     const air = coat === null ? null : airOf(facts);
+    const untouched = fact === undefined && !skipped && pin === undefined;
     return {
       chain,
+      sameAs: untouched ? `${task.recipeId}/${task.face}/${task.stepId}/${task.number}` : task.id,
       before: index === 0 ? -1 : first + index - 1,
       coatBefore: coatAt < 0 ? -1 : first + coatAt,
       waits,

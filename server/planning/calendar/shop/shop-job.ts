@@ -48,6 +48,8 @@ export interface ShopInterval {
 
 export interface ShopTask {
   readonly chain: number;
+  /** Equal for tasks of different batches that are alike in all but their area and their earliest start. */
+  readonly sameAs: string;
   /** Task before in the chain; -1 at its head. */
   readonly before: number;
   /** Last coat before in the chain, whatever the face; -1 when there is none. */
