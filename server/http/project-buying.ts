@@ -8,12 +8,12 @@ export function projectBuying(
   { plans, calendars, now }: Pick<AppContext, 'plans' | 'calendars' | 'now'>,
   projectId: number,
 ): BuyingAnswer {
-  const { project, fullInput, plan } = plans.current(projectId);
+  const { project, fullInput, uncut, plan } = plans.current(projectId);
   const calendar = calendars.state(projectId);
   return {
     revision: project.revision,
     ...planPurchases({
-      input: fullInput,
+      input: { ...fullInput, onHand: fullInput.onHand.filter(({ id }) => !uncut.has(id)) },
       plan,
       today: dateInZone(now(), project.settings.timeZone),
       calendar:

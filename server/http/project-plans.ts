@@ -7,6 +7,7 @@ import { readRevision } from '../../db/projects.repository.ts';
 import { readProject } from '../../db/read-project.ts';
 import { dateInZone } from '../calendar-search/zone-days.ts';
 import { expiredOnHand } from '../planning/buying/stock/expired-on-hand.ts';
+import { offeredCatalogue } from '../planning/buying/suppliers/offered-catalogue.ts';
 import { type PlanMemory, planMemory } from '../planning/plan-memory.ts';
 import type { Plan } from '../planning/plan-output.ts';
 import type { Catalogue } from '../planning/product.ts';
@@ -25,10 +26,15 @@ export interface PlannedProject {
   readonly catalogueRevision: number;
   /** Rises with every cutting plan found that may make this plan better, and with ticks; no revision of the project. */
   readonly planVersion: number;
-  /** What the plan is made from: without leftovers past their date today, and offcuts of sheets that are not cut. */
+  /**
+   * What the plan is made from: without leftovers past their date today, offcuts of sheets that are not cut, and packs
+   * of retired suppliers.
+   */
   readonly input: ProjectInput;
-  /** The same with all leftovers, for what shows them. */
+  /** The same with all of them, for what shows them. */
   readonly fullInput: ProjectInput;
+  /** Of what is on hand, the offcuts of sheets that are not cut yet. */
+  readonly uncut: ReadonlySet<string>;
   /** Leftovers past their date and offcuts not cut yet, as a text to compare. */
   readonly expired: string;
   readonly plan: Plan;
@@ -64,12 +70,14 @@ export function projectPlans(
 ): ProjectPlans {
   const solvents = readSolvents();
   const planned = new Map<number, PlannedProject>();
-  let catalogue: { readonly revision: number; readonly rows: Catalogue } | null = null;
+  let catalogue: CurrentCatalogue | null = null;
 
-  function currentCatalogue(): { readonly revision: number; readonly rows: Catalogue } {
+  function currentCatalogue(): CurrentCatalogue {
     const revision = catalogueRevision(db);
-    if (catalogue?.revision !== revision)
-      catalogue = { revision, rows: { ...readCatalogueRows(db), solvents } };
+    if (catalogue?.revision !== revision) {
+      const rows = { ...readCatalogueRows(db), solvents };
+      catalogue = { revision, rows, offered: offeredCatalogue(rows) };
+    }
     return catalogue;
   }
 
@@ -77,7 +85,7 @@ export function projectPlans(
     current(projectId) {
       const revision = readRevision(db, projectId);
       if (revision === undefined) throw noSuchProject(projectId);
-      const { revision: catalogueNow, rows } = currentCatalogue();
+      const { revision: catalogueNow, rows, offered } = currentCatalogue();
       let entry = planned.get(projectId);
       const planVersion = answers.version(projectId);
       const stands = entry?.project.revision === revision && entry.catalogueRevision === catalogueNow;
@@ -85,10 +93,8 @@ export function projectPlans(
       const project = kept?.project ?? readProject(db, projectId);
       const fullInput = kept?.fullInput ?? projectInput(project, rows);
       const today = dateInZone(now(), project.settings.timeZone);
-      const gone = new Set([
-        ...expiredOnHand(fullInput.onHand, rows.products, today),
-        ...uncutOnHand(db, projectId, fullInput.onHand),
-      ]);
+      const uncut = uncutOnHand(db, projectId, fullInput.onHand);
+      const gone = new Set([...expiredOnHand(fullInput.onHand, rows.products, today), ...uncut]);
       const expired = [...gone].join(' ');
       if (
         entry === undefined ||
@@ -96,7 +102,8 @@ export function projectPlans(
         kept.planVersion !== planVersion ||
         kept.expired !== expired
       ) {
-        const input = kept !== null && kept.expired === expired ? kept.input : usable(fullInput, gone);
+        const input =
+          kept !== null && kept.expired === expired ? kept.input : usable(fullInput, offered, gone);
         const memory = entry?.memory ?? planMemory();
         const foundLayouts = answers.found(projectId);
         const plan = planner({ ...input, foundLayouts, begunPlans: readBegunPlans(db, projectId) }, memory);
@@ -107,6 +114,7 @@ export function projectPlans(
           planVersion,
           input,
           fullInput,
+          uncut: new Set(uncut),
           expired,
           plan,
           view,
@@ -131,6 +139,15 @@ export function projectPlans(
   };
 }
 
-function usable(input: ProjectInput, gone: ReadonlySet<string>): ProjectInput {
-  return gone.size === 0 ? input : { ...input, onHand: input.onHand.filter(({ id }) => !gone.has(id)) };
+/** What a project can be planned with today: what can be bought, and what is still good. */
+function usable(input: ProjectInput, catalogue: Catalogue, gone: ReadonlySet<string>): ProjectInput {
+  if (gone.size === 0 && catalogue === input.catalogue) return input;
+  return { ...input, catalogue, onHand: input.onHand.filter(({ id }) => !gone.has(id)) };
+}
+
+interface CurrentCatalogue {
+  readonly revision: number;
+  readonly rows: Catalogue;
+  /** The same without what retired suppliers have. */
+  readonly offered: Catalogue;
 }

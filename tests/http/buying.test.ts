@@ -144,6 +144,42 @@ describe('the buy list over HTTP', () => {
     expect(after.problems.map(({ code }) => code)).toContain('on-hand-expired');
   });
 
+  it('plans with no pack of a retired supplier where another has it, and names one that only such a one has', async () => {
+    const { app, buying, path } = await opened();
+    const pack = {
+      label: '0.5 L',
+      amount: 0.5,
+      lengthMm: null,
+      widthMm: null,
+      currency: 'EUR',
+      basis: 'user',
+      source: '',
+      readOn: null,
+      note: null,
+    };
+    const packs = [
+      { ...pack, id: 'a', priceMinor: 100, supplierId: 'timber-yard' },
+      { ...pack, id: 'b', priceMinor: 900, supplierId: 'finish-counter' },
+    ];
+    await app.send('patch', '/api/products/water-poly-satin', { packs });
+    const planned = async () =>
+      ((await app.send('get', `${path}/plan`)).body as ProjectState['plan']).buy.lines.find(
+        ({ id }) => id === 'water-poly-satin',
+      );
+    expect(await planned()).toMatchObject({ supplierId: 'timber-yard', cost: 100 });
+    await app.send('post', '/api/suppliers/timber-yard/retire');
+    expect(await planned()).toMatchObject({ supplierId: 'finish-counter', cost: 900 });
+    await app.send('patch', '/api/products/water-poly-satin', { packs: packs.slice(0, 1) });
+    const { lines, problems } = await buying();
+    expect(lines.find(({ id }) => id === 'water-poly-satin')).toMatchObject({ supplierId: null, packs: [] });
+    expect(problems.map(({ code, at }) => [code, at.id])).toContainEqual([
+      'supplier-retired',
+      'water-poly-satin',
+    ]);
+    await app.send('post', '/api/suppliers/timber-yard/restore');
+    expect(await planned()).toMatchObject({ supplierId: 'timber-yard', cost: 100 });
+  });
+
   it('writes to a supplier with sizes, and with prices only when asked', async () => {
     const { app, path, line } = await opened();
     const wanted = await line('water-poly-satin');
@@ -268,6 +304,9 @@ describe('the buy list of the demo projects', () => {
     const app = openApp({ calendar: CALENDAR });
     const { projects } = (await app.send('get', '/api/projects')).body as { projects: ProjectSummary[] };
     const seat = projects.find(({ name }) => name.includes('window seat'));
+    const calendar = async () =>
+      ((await app.send('get', `/api/projects/${seat?.id}/calendar`)).body as CalendarAnswer).state;
+    await expect.poll(calendar, { timeout: 20_000 }).toBe('ready');
     const { lines, baskets, choice } = (await app.send('get', `/api/projects/${seat?.id}/buying`))
       .body as BuyingAnswer;
     const walnut = lines.find(({ id }) => id === 'oil-stain-walnut');

@@ -108,7 +108,10 @@ export function lineAmounts({
       planned === null ? ['Not known; the problems say why.'] : [],
     ),
     onHand: made('on hand = leftovers that are good, and what was used of leftovers', leftovers, [
-      input('leftovers', stock?.leftovers ?? 0),
+      {
+        ...input('leftovers', stock?.leftovers ?? 0),
+        ...(stock === undefined ? {} : { from: `buying/stock/${line.id}/leftovers` }),
+      },
       ...(beyond === 0 ? [] : [input('used, but never entered as stock', beyond)]),
       ...(standIn === 0 ? [] : [input('used of what may take its place', standIn)]),
       ...(lent - lentHere - lentOpen === 0
@@ -128,9 +131,12 @@ export function lineAmounts({
       'to order = need - used - here and good - still to come, not below 0',
       short === null ? null : short <= COVER_TOLERANCE ? 0 : short,
       [
-        input('need', need),
+        { ...input('need', need), from: `buying/lines/${line.id}/need` },
         input('used', used),
-        input('here and good', now),
+        {
+          ...input('here and good', now),
+          ...(stock === undefined ? {} : { from: `buying/stock/${line.id}/now` }),
+        },
         input('still to come', ordered.open),
         ...borrowed.map(({ name, amount }) =>
           input(`there is enough of ${name}, which may take its place`, amount),

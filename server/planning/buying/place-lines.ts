@@ -131,7 +131,7 @@ export function placeLines({
         {
           rule: 'tax = cost x rate, rounded half up',
           inputs: [
-            { name: 'cost', value: cost.value, unit: 'minor' },
+            { name: 'cost', value: cost.value, unit: 'minor', from: `buying/lines/${line.id}/cost` },
             {
               name: 'tax rate',
               value: taxFits ? taxPercent : null,
@@ -250,12 +250,17 @@ export function placeLines({
     const minor = (
       value: number,
       rule: string,
-      inputs: readonly [string, number][],
+      inputs: readonly (readonly [name: string, value: number, from?: string])[],
       more: readonly string[],
     ) =>
       figure(value, 'minor', {
         rule,
-        inputs: inputs.map(([name, of]) => ({ name, value: of, unit: 'minor' })),
+        inputs: inputs.map(([name, of, from]) => ({
+          name,
+          value: of,
+          unit: 'minor',
+          ...(from === undefined ? {} : { from }),
+        })),
         ...(more.length === 0 ? {} : { notes: more }),
       });
     return {
@@ -263,7 +268,7 @@ export function placeLines({
         totalMinor,
         'least total = goods + delivery + surcharges over every choice of one supplier per line, without tax',
         [
-          ['each line where it is cheapest, charges included', lineByLineMinor],
+          ['each line where it is cheapest, charges included', lineByLineMinor, 'buying/choice/lineByLine'],
           ['saved by choosing together', lineByLineMinor - totalMinor],
         ],
         [

@@ -71,6 +71,15 @@ function figuresIn(value: unknown): readonly Figure[] {
   return Object.values(value).flatMap(figuresIn);
 }
 
+function figureAt(place: unknown, steps: readonly string[]): Figure | undefined {
+  const [step, ...rest] = steps;
+  if (step === undefined) return place as Figure;
+  const inside = Array.isArray(place)
+    ? place.find((one: { readonly id: string }) => one.id === step)
+    : (place as Readonly<Record<string, unknown>> | undefined)?.[step];
+  return figureAt(inside, rest);
+}
+
 describe('any buying at all', () => {
   it('covers every need it can, never below zero, and its totals are the sums of rounded lines', () => {
     const seen = new Set<ProblemCode | string>();
@@ -192,6 +201,12 @@ describe('any buying at all', () => {
           expect(value).toBeGreaterThanOrEqual(0);
           if (unit === 'minor') expect(Number.isInteger(value)).toBe(true);
         }
+        // A working that names another figure of this answer leads there, and to the same number.
+        for (const { working } of figuresIn(bought))
+          for (const { from, value } of working.inputs) {
+            if (from === undefined || !from.startsWith('buying/')) continue;
+            expect([from, figureAt(bought, from.split('/').slice(1))?.value]).toEqual([from, value]);
+          }
         for (const line of bought.lines) {
           const toOrder = line.toOrder.value;
           const packed = line.packs.reduce((sum, pack) => sum + pack.amount * pack.count, 0);

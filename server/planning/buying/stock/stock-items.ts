@@ -65,9 +65,9 @@ export function stockItems(
         now: figure(stock.now, unit, {
           rule: 'now = leftovers + received - used, less what is past its date',
           inputs: [
-            { name: 'leftovers', value: stock.leftovers, unit },
-            { name: 'received', value: stock.received, unit },
-            { name: 'used', value: stock.used, unit },
+            { name: 'leftovers', value: stock.leftovers, unit, from: `buying/stock/${id}/leftovers` },
+            { name: 'received', value: stock.received, unit, from: `buying/stock/${id}/received` },
+            { name: 'used', value: stock.used, unit, from: `buying/stock/${id}/used` },
             { name: 'delivered and past its date', value: stock.expiredDelivered, unit },
           ],
           ...(stock.beyond === 0

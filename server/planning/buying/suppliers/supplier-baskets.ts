@@ -42,13 +42,18 @@ export function supplierBaskets(
     );
 
   function basketOf(id: string, own: readonly BuyingLine[], supplier: Supplier | undefined): SupplierBasket {
+    const path = `buying/baskets/${id}`;
     const unknown = own.filter(({ cost }) => cost.value === null).length;
     const atLeast = unknown === 0 ? [] : [`At least: ${unknown} of ${own.length} lines have no known cost.`];
     const goods = sumFigure({
       rule: 'goods = sum of the lines, without tax',
       unit: 'minor',
       noun: 'lines',
-      summands: own.map(({ name, cost }) => ({ name, value: cost.value })),
+      summands: own.map((line) => ({
+        name: line.name,
+        value: line.cost.value,
+        from: `buying/lines/${line.id}/cost`,
+      })),
       notes: atLeast,
     });
     const sum = goods.value ?? 0;
@@ -59,7 +64,11 @@ export function supplierBaskets(
     const taxOn = (minor: number | null): number | null =>
       taxPercent === null || minor === null ? null : taxOnLine({ lineMinor: minor, taxPercent });
     const taxes = [
-      ...own.map(({ name, tax }) => ({ name: `tax on ${name}`, value: tax.value })),
+      ...own.map((line) => ({
+        name: `tax on ${line.name}`,
+        value: line.tax.value,
+        from: `buying/lines/${line.id}/tax`,
+      })),
       ...(delivery ? [{ name: 'tax on delivery', value: taxOn(delivery) }] : []),
       ...(surcharge > 0 ? [{ name: 'tax on the surcharge', value: taxOn(surcharge) }] : []),
     ];
@@ -87,7 +96,7 @@ export function supplierBaskets(
       delivery: figure(delivery, 'minor', {
         rule: 'delivery, once per order; none from the free-delivery amount on',
         inputs: [
-          { name: 'goods', value: goods.value, unit: 'minor' },
+          { name: 'goods', value: goods.value, unit: 'minor', from: `${path}/goods` },
           {
             name: 'delivery charge',
             value: terms?.deliveryKnown ? terms.deliveryMinor : null,
@@ -102,7 +111,7 @@ export function supplierBaskets(
       surcharge: figure(surcharge, 'minor', {
         rule: 'surcharge on orders below the minimum',
         inputs: [
-          { name: 'goods', value: goods.value, unit: 'minor' },
+          { name: 'goods', value: goods.value, unit: 'minor', from: `${path}/goods` },
           { name: 'minimum order', value: terms?.minimumMinor ?? null, unit: 'minor' },
           { name: 'surcharge below it', value: terms?.surchargeMinor ?? null, unit: 'minor' },
         ],
@@ -114,10 +123,10 @@ export function supplierBaskets(
         {
           rule: 'total = goods + delivery + surcharge + tax',
           inputs: [
-            { name: 'goods', value: goods.value, unit: 'minor' },
-            { name: 'delivery', value: delivery, unit: 'minor' },
-            { name: 'surcharge', value: surcharge, unit: 'minor' },
-            { name: 'tax', value: tax.value, unit: 'minor' },
+            { name: 'goods', value: goods.value, unit: 'minor', from: `${path}/goods` },
+            { name: 'delivery', value: delivery, unit: 'minor', from: `${path}/delivery` },
+            { name: 'surcharge', value: surcharge, unit: 'minor', from: `${path}/surcharge` },
+            { name: 'tax', value: tax.value, unit: 'minor', from: `${path}/tax` },
           ],
           notes: [
             ...(taxPercent === null ? ['Before tax: no tax rate is set.'] : []),
