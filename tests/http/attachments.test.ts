@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import type { AddressInfo } from 'node:net';
 import request, { type Response } from 'supertest';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { attachmentFolder, forgetAttachmentFiles } from '../../db/attachment-files.ts';
+import { attachmentFolder, attachmentPath, forgetAttachmentFiles } from '../../db/attachment-files.ts';
 import { backUp } from '../../db/backup.ts';
 import { LARGEST_ATTACHMENT } from '../../server/http/attachment-body.ts';
 import { type OpenApp, openApp } from './open-app.ts';
@@ -164,6 +164,17 @@ describe('an attachment', () => {
     expect(await codes(id)).toEqual([]);
     expect(await codes('a'.repeat(64))).toEqual(['attachment-missing']);
     expect(await codes('no picture')).toEqual(['attachment-missing']);
+  });
+
+  it('whose file cannot be read is refused, and the program goes on', async () => {
+    const app = openApp();
+    const { id } = (await put(app, 'a.png', PIXEL)).body as { id: string };
+    const path = attachmentPath(app.db.name, id);
+    rmSync(path);
+    await app.refused(app.send('get', `/api/projects/1/attachments/${id}`), 404, 'not-found');
+    mkdirSync(path);
+    await app.refused(app.send('get', `/api/projects/1/attachments/${id}`), 500, 'internal');
+    expect((await app.send('get', '/api/projects/1/attachments')).status).toBe(200);
   });
 
   it('belongs to its project and to copies of it alone', async () => {
