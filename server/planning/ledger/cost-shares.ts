@@ -93,7 +93,8 @@ function share(
   const commonMinor = rows.reduce((sum, row) => sum + row.commonMinor, 0);
   const unknown = rows.some(({ finishM2 }) => finishM2 === null);
   const finishM2 = rows.reduce((sum, row) => sum + (row.finishM2 ?? 0), 0);
-  const cost = figure(takenMinor + commonMinor, 'minor', {
+  const minor = takenMinor + commonMinor;
+  const cost = figure(Number.isSafeInteger(minor) ? minor : null, 'minor', {
     rule: 'cost = what it takes of the products + its share of the rest, of the forecast without contingency',
     inputs: [
       { name: TAKEN, value: takenMinor, unit: 'minor' },

@@ -10,7 +10,7 @@
  * Example: a half of 101 is 51; a half of -101 is -51.
  */
 export function fractionHalfUp(minor: number, numerator: number, denominator: number): number {
-  if (!Number.isSafeInteger(minor))
+  if (!Number.isInteger(minor))
     throw new RangeError(`fractionHalfUp: minor must be whole minor units, got ${minor}`);
   if (!(Number.isSafeInteger(numerator) && numerator >= 0))
     throw new RangeError(`fractionHalfUp: numerator must be a whole number of at least 0, got ${numerator}`);

@@ -15,7 +15,7 @@ const WEIGHT_STEPS = 1_000_000_000;
  * Example: 100 over 1, 1, 1 is 34, 33, 33.
  */
 export function shareWhole(total: number, weights: readonly number[]): readonly number[] | null {
-  if (!Number.isSafeInteger(total))
+  if (!Number.isInteger(total))
     throw new RangeError(`shareWhole: total must be whole minor units, got ${total}`);
   if (!weights.every((weight) => weight >= 0 && Number.isFinite(weight)))
     throw new RangeError('shareWhole: weights must be finite and at least 0');
@@ -23,14 +23,15 @@ export function shareWhole(total: number, weights: readonly number[]): readonly 
   const sum = steps.reduce((left, right) => left + right, 0n);
   if (sum === 0n) return null;
   const amount = BigInt(Math.abs(total));
-  const shares = steps.map((step) => Number((amount * step) / sum));
+  const shares = steps.map((step) => (amount * step) / sum);
   const remainders = steps.map((step, index) => ({ index, rest: (amount * step) % sum }));
-  const left = Math.abs(total) - shares.reduce((one, other) => one + other, 0);
+  const left = amount - shares.reduce((one, other) => one + other, 0n);
   remainders.sort((one, other) =>
     one.rest === other.rest ? one.index - other.index : one.rest > other.rest ? -1 : 1,
   );
-  for (const { index } of remainders.slice(0, left)) shares[index] = (shares[index] ?? 0) + 1;
-  return total < 0 ? shares.map((share) => (share === 0 ? 0 : -share)) : shares;
+  for (const { index } of remainders.slice(0, Number(left))) shares[index] = (shares[index] ?? 0n) + 1n;
+  const sign = total < 0 ? -1n : 1n;
+  return shares.map((share) => Number(share * sign));
 }
 
 /** Whole weights stand as they are, so that amounts of money are shared by themselves exactly. */

@@ -15,7 +15,8 @@ interface Step {
  * @param today YYYY-MM-DD, for entries none of which has a date
  * @returns a point per date on which something changed, in order of date; each counts on from the one before, in whole minor
  *   units with tax. Goods sent back come off on the day they went back. What has no date counts from the first date on, and
- *   what has no price is left out, so the last point equals the totals of the ledger.
+ *   what has no price is left out, so the last point equals the totals of the ledger. A point too large to be kept exactly is
+ *   left out.
  *
  * Source: definition. Example: an order of 100.00 on the 3rd, half paid on the 5th: (3rd, 100.00, 0), (5th, 100.00, 50.00).
  */
@@ -34,12 +35,13 @@ export function spendSeries(entries: LedgerEntries, today: string): readonly Spe
   const first = dates[0] ?? today;
   const byDate = groupRows(steps, ({ date }) => (date === '' ? first : date));
   let [orderedMinor, paidMinor] = [0, 0];
-  return dates.map((date) => {
+  return dates.flatMap((date) => {
     for (const change of byDate.get(date) ?? []) {
       orderedMinor += change.orderedMinor;
       paidMinor += change.paidMinor;
     }
-    return { date, orderedMinor, paidMinor };
+    const exact = Number.isSafeInteger(orderedMinor) && Number.isSafeInteger(paidMinor);
+    return exact ? [{ date, orderedMinor, paidMinor }] : [];
   });
 }
 
