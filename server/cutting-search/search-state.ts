@@ -5,6 +5,7 @@ import type { CuttingAdvice } from '../planning/cutting/advice/cutting-advice.ts
 import type { MaterialPlan } from '../planning/plan-output.ts';
 import type { CuttingAnswer } from './cutting-answers.ts';
 import { adviceNow, type MaterialLook } from './material-looks.ts';
+import { partName } from './part-name.ts';
 
 /** How the search of one material stands, as a window shows it. */
 export function searchState(
@@ -39,7 +40,7 @@ function adviceView(
   const sentence = adviceSentence(advice, {
     settings: project.settings,
     kind: material.kind,
-    partName: (id) => project.rows.parts.find((part) => part.id === id)?.name.trim() || `part ${id}`,
+    partName: (id) => partName(project.rows.parts, id),
     packLabel: (id) => packs.find((pack) => pack.id === id)?.label ?? id,
   });
   const partIds = change.kind === 'grain' ? change.partIds : 'partId' in change ? [change.partId] : [];
