@@ -10,7 +10,8 @@
  *   typed stays typed, and the plan reports what it cannot find.
  * - `cut_piece` holds the pieces ticked as cut: which layout (by its key), which of its sheets, which of its parts. It is
  *   no part of the edit log: sawing cannot be undone. `begun_layout` holds what those layouts were, so that a plan made
- *   later can keep them as they are cut.
+ *   later can keep them as they are cut. `on_hand.kept_from` names the sheet an offcut was cut from: it is put in stock
+ *   once, and is no stock while no piece of that sheet is ticked.
  * - `edit` holds every edit with the rows before and after. `done` can be undone, `undone` can be redone, `dropped`
  *   was undone and then followed by another edit.
  * - `cutting_answer` holds the best cutting plan found for each question asked. It can be worked out again, so it has no
