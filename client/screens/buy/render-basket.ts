@@ -20,7 +20,13 @@ export function renderBasket(book: ScreenBook, basket: Basket, lines: readonly B
   return html`<section class="panel supplier" aria-labelledby=${id} data-basket=${basket.id}>
     <header>
       <div>
-        <h2 id=${id}>${name} ${due === null ? nothing : dueChip(due)}</h2>
+        <h2 id=${id}>
+          ${
+            basket.id === ''
+              ? name
+              : html`<button type="button" class="link" @click=${() => actions.goTo({ table: 'suppliers', id: basket.id, field: 'deliveryMinor' })}>${name}</button>`
+          }
+          ${due === null ? nothing : dueChip(due)}</h2>
         <p>
           ${lines.length === 1 ? '1 line' : `${lines.length} lines`} to order${lead === null ? '' : `, has them in ${lead === 1 ? '1 working day' : `${lead} working days`}`}
         </p>

@@ -4,6 +4,7 @@ import './paper-buy.ts';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import type { BuyingAnswer } from '../../../server/http/contract.ts';
+import { answerProblems } from '../../fields/answer-problems.ts';
 import { arrive } from '../../fields/arrive.ts';
 import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
 import { screenIcon } from '../../fields/screen-icons.ts';
@@ -37,6 +38,7 @@ export function renderBuyScreen(state: AppState): TemplateResult {
       </div>
       <button type="button" class="button" @click=${() => window.print()}>${screenIcon('print')} Print</button>
     </div>
+    ${buying === null ? nothing : answerProblems(buying.problems)}
     ${renderCost(book)} ${buying === null ? nothing : renderBuying(book, buying)} ${renderExtras(book)}
     ${renderSubstitutes(book)}
   </section>`;

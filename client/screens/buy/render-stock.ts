@@ -51,6 +51,8 @@ export function renderStock(book: ScreenBook, { stock }: BuyingAnswer): Template
 
 function stockRow(book: ScreenBook, item: Item): TemplateResult {
   const { formats } = book;
+  // What is used up has nowhere to be found.
+  const pieces = item.pieces.filter(({ amount }) => amount > 0);
   const amount = (field: 'now' | 'received' | 'used' | 'expired', name: string) =>
     stackCell(
       name,
@@ -64,9 +66,9 @@ function stockRow(book: ScreenBook, item: Item): TemplateResult {
     ${amount('received', 'Received')} ${amount('used', 'Taken')} ${amount('expired', 'Expired')}
     ${stackCell(
       'Where and from when',
-      item.pieces.length === 0
+      pieces.length === 0
         ? ''
-        : html`<ul class="pieces">${item.pieces.map((piece) => html`<li>${pieceWords(book, item, piece)}</li>`)}</ul>`,
+        : html`<ul class="pieces">${pieces.map((piece) => html`<li>${pieceWords(book, item, piece)}</li>`)}</ul>`,
       'wide',
     )}
     ${stackCell(

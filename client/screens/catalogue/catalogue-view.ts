@@ -40,8 +40,9 @@ export function showSuppliers(suppliers: boolean): void {
   setCatalogueView({ productId: null, suppliers, figure: null });
 }
 
-/** Opens the product the user asked to be taken to. */
+/** Opens the product, or the suppliers, the user asked to be taken to. */
 export function openFocusedProduct({ focus }: AppState): void {
   if (focus?.table === 'products' && focus.id !== null && focus.id !== view.productId)
     view = { ...view, productId: focus.id, suppliers: false, figure: null };
+  if (focus?.table === 'suppliers') view = { ...view, productId: null, suppliers: true, figure: null };
 }

@@ -92,3 +92,18 @@ export async function patchSupplier(id: string, patch: SupplierPatch): Promise<R
     });
   return refusal;
 }
+
+export async function retireSupplier({ id, name }: Supplier, retired: boolean): Promise<void> {
+  const turn = (way: boolean) =>
+    ask<Supplier>('POST', `/api/suppliers/${encodeURIComponent(id)}/${way ? 'retire' : 'restore'}`);
+  const { refusal } = await turn(retired);
+  if (refusal !== null) actions.say({ kind: 'error', text: refusal.message, wayOut: refusal.wayOut });
+  else offerUndo(`“${name}” is ${retired ? 'retired' : 'offered again'}.`, () => turn(!retired));
+}
+
+/** Deletes a supplier nobody names; one in use is refused, which is said with the way out. */
+export async function deleteSupplier(supplier: Supplier): Promise<void> {
+  const { refusal } = await ask<Supplier>('DELETE', `/api/suppliers/${encodeURIComponent(supplier.id)}`);
+  if (refusal !== null) actions.say({ kind: 'error', text: refusal.message, wayOut: refusal.wayOut });
+  else offerUndo(`Deleted “${supplier.name}”.`, () => ask<Supplier>('POST', '/api/suppliers', supplier));
+}

@@ -3,6 +3,7 @@ import './ledger.css';
 import './paper-ledger.ts';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { LedgerAnswer } from '../../../server/http/contract.ts';
+import { answerProblems } from '../../fields/answer-problems.ts';
 import { arrive } from '../../fields/arrive.ts';
 import { type ScreenBook, screenBook } from '../../fields/screen-book.ts';
 import { screenIcon } from '../../fields/screen-icons.ts';
@@ -45,7 +46,7 @@ export function renderLedgerScreen(state: AppState): TemplateResult {
 }
 
 function renderAll(book: ScreenBook, ledger: LedgerAnswer): TemplateResult {
-  return html`${renderStanding(book, ledger)} ${renderBudget(book, ledger)}
+  return html`${answerProblems(ledger.problems)} ${renderStanding(book, ledger)} ${renderBudget(book, ledger)}
   ${
     ledger.series.length === 0
       ? nothing
