@@ -130,6 +130,21 @@ describe('the ledger over HTTP', () => {
     }
   });
 
+  it('keeps a currency with other decimals from making other amounts of those there are', async () => {
+    const { app, path, change, ledger } = await opened();
+    await change([{ op: 'insert', table: 'payments', values: { amountMinor: 10700, category: 'sheets' } }]);
+    const { revision } = (await app.send('get', path)).body as ProjectState;
+    const setTo = (currency: string) => app.send('patch', `${path}/settings`, { revision, currency });
+    const error = await app.refused(setTo('JPY'), 409, 'in-use');
+    expect(error.message).toContain('EUR, with 2 decimals; JPY has no decimals');
+    const changes = [{ op: 'settings', values: { currency: 'KWD' } }];
+    await app.refused(app.send('post', `${path}/changes`, { revision, changes }), 409, 'in-use');
+    expect(await ledger()).toMatchObject({ currency: 'EUR', totals: { paid: { value: 10700 } } });
+    // As many decimals: the figures stay as they look.
+    expect((await setTo('USD')).status).toBe(200);
+    expect(await ledger()).toMatchObject({ currency: 'USD', totals: { paid: { value: 10700 } } });
+  });
+
   it('works a quote out, and sends the customer’s sheet without anything inner', async () => {
     const { app, path, change } = await opened();
     const { inserted } = await change([

@@ -6,6 +6,7 @@ import { changeAnswerSchema } from '../answer-schemas.ts';
 import type { AppContext } from '../app-context.ts';
 import { answerEdit } from '../change-answer.ts';
 import { type Change, ROW_TABLES, type RowTable, type RowValues } from '../contract.ts';
+import { refuseOtherDecimals } from '../refuse-other-decimals.ts';
 import { type Route, route } from '../route.ts';
 import {
   changeRequestSchema,
@@ -32,11 +33,12 @@ export const rowRoutes: readonly Route[] = [
     params: projectParams,
     body: changeRequestSchema,
     ...edited,
-    refusals: [...edited.refusals, 'name-taken'],
+    refusals: [...edited.refusals, 'name-taken', 'in-use'],
     handle: ({ params, body }, context, response) =>
-      answerEdit(context, response, Number(params.id), (projectId) =>
-        applyChanges(context.db, projectId, body, given(context)),
-      ),
+      answerEdit(context, response, Number(params.id), (projectId) => {
+        refuseOtherDecimals(() => context.plans.current(projectId).input, body.changes);
+        return applyChanges(context.db, projectId, body, given(context));
+      }),
   }),
   route({
     method: 'patch',
@@ -46,10 +48,13 @@ export const rowRoutes: readonly Route[] = [
     params: projectParams,
     body: z.strictObject({ revision, ...partial(settingsShape) }),
     ...edited,
+    refusals: [...edited.refusals, 'in-use'],
     handle: ({ params, body: { revision, ...values } }, context, response) =>
-      answerEdit(context, response, Number(params.id), (projectId) =>
-        one(context, projectId, revision, { op: 'settings', values }),
-      ),
+      answerEdit(context, response, Number(params.id), (projectId) => {
+        const change = { op: 'settings', values } as const;
+        refuseOtherDecimals(() => context.plans.current(projectId).input, [change]);
+        return one(context, projectId, revision, change);
+      }),
   }),
   route({
     method: 'post',
