@@ -1,8 +1,9 @@
 import { isDate } from '../calendar/is-date.ts';
+import { formatMoney } from '../display/format-money.ts';
 import type { Problem, ProblemCode, ProblemTable, Severity } from '../problem.ts';
 import type { ProjectInput } from '../project-input.ts';
 import { groupRows } from './group-rows.ts';
-import type { LedgerEntries } from './ledger-entries.ts';
+import { type LedgerEntries, orderName } from './ledger-entries.ts';
 import type { OrderReckoning } from './reckon-order.ts';
 
 /**
@@ -16,7 +17,7 @@ export function ledgerProblems(input: ProjectInput, entries: LedgerEntries): rea
   return [
     ...dateProblems(input),
     ...budgetsTwice(input),
-    ...entries.orders.flatMap(orderProblems),
+    ...entries.orders.flatMap((order) => orderProblems(order, input.settings.currency)),
     ...paymentProblems(input),
   ];
 }
@@ -77,7 +78,7 @@ function budgetsTwice({ budgets }: ProjectInput): readonly Problem[] {
   );
 }
 
-function orderProblems(order: OrderReckoning): readonly Problem[] {
+function orderProblems(order: OrderReckoning, currency: string): readonly Problem[] {
   const problems = order.lines.flatMap(({ line, returned, totalMinor }) => {
     const name = line.name || 'without a name';
     const price = line.invoicedPriceMinor ?? line.unitPriceMinor;
@@ -120,20 +121,21 @@ function orderProblems(order: OrderReckoning): readonly Problem[] {
   const total =
     order.lines.reduce((sum, { totalMinor }) => sum + (totalMinor ?? 0), 0) +
     order.charges.reduce((sum, { netMinor, taxMinor }) => sum + netMinor + taxMinor, 0);
-  if (known && order.paidMinor > total && order.lines.length > 0)
+  const exact = Number.isSafeInteger(total) && Number.isSafeInteger(order.paidMinor);
+  if (known && exact && order.paidMinor > total && order.lines.length > 0)
     problems.push(
       problem(
         'order-overpaid',
         'note',
         ['orders', order.order.id, null],
-        'More is paid for this order than it comes to.',
+        `The ${orderName(order)} comes to ${formatMoney(total, currency)}, but ${formatMoney(order.paidMinor, currency)} is paid.`,
         'Enter the refund when it comes, or correct the payment.',
       ),
     );
   return problems;
 }
 
-function paymentProblems({ orders, payments }: ProjectInput): readonly Problem[] {
+function paymentProblems({ settings, orders, payments }: ProjectInput): readonly Problem[] {
   const known = new Set(orders.map(({ id }) => id));
   return payments.flatMap(({ id, orderId, amountMinor, taxMinor }) => [
     ...(orderId === '' || known.has(orderId)
@@ -153,7 +155,7 @@ function paymentProblems({ orders, payments }: ProjectInput): readonly Problem[]
             'payment-tax-too-large',
             'warning',
             ['payments', id, 'taxMinor'],
-            'The tax in this payment is more than the payment.',
+            `The tax in this payment, ${formatMoney(taxMinor, settings.currency)}, is more than the payment, ${formatMoney(amountMinor, settings.currency)}.`,
             'Enter the tax that is contained in the amount.',
           ),
         ]

@@ -104,7 +104,9 @@ describe('the ledger', () => {
     const before = ledgerOf(given);
     expect(headingOf(before, 'sheets')).toMatchObject({ ordered: 8000, paid: 12000, open: -4000 });
     expect(headingOf(before, 'glue')).toMatchObject({ ordered: 2000, paid: 2000, open: 0 });
-    expect(before.problems.map(({ code }) => code)).toEqual(['order-overpaid']);
+    expect(before.problems.map(({ code, message }) => [code, message])).toEqual([
+      ['order-overpaid', 'The order 2027-03-01 comes to $100.00, but $140.00 is paid.'],
+    ]);
     const after = ledgerOf({
       ...given,
       payments: [...given.payments, aPayment('2', 4000, { kind: 'refund', orderId: '1' })],
