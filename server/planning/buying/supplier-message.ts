@@ -67,7 +67,9 @@ export function supplierMessage({
   function rowOf({ name, substituteId, packs, toOrder, unit, cost, notes, category }: BuyingLine): string {
     const amounts =
       packs.length === 0
-        ? `${formatCount(toOrder.value)} ${unit}`
+        ? toOrder.value === null
+          ? 'amount to follow'
+          : `${formatCount(toOrder.value)} ${unit}`
         : packs.map(({ count, label }) => `${formatCount(count)} x ${label}`).join(', ');
     const price = prices && cost.value !== null ? `, ${money(cost.value)} before tax` : '';
     const batch =
