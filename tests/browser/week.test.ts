@@ -121,7 +121,8 @@ describe('a week of work', () => {
       .toContain('350 mL');
     const buying = await ask<BuyingAnswer>('buying');
     const short = buying.lines.find(({ id: line }) => line === 'water-sanding-sealer');
-    expect(short?.state).toBe('to-order');
+    expect(short?.state).toBe('part-ordered');
+    expect(short?.packs.map(({ count }) => count)).toEqual([1]);
     // It covered so many square metres with 0.6 L.
     const got = buying.coverages.find(({ id: product }) => product === 'water-sanding-sealer');
     expect(got?.got.value).toBeCloseTo(coat.areaM2 / 0.6, 6);

@@ -22,7 +22,7 @@ export function renderStrips({ project, formats }: ScreenBook, banding: Banding)
           <th scope="col">Part</th>
           <th scope="col" class="wide-only">Edge</th>
           <th scope="col" class="number">Pieces</th>
-          <th scope="col" class="number">Run</th>
+          <th scope="col" class="number">To cover</th>
           <th scope="col" class="number">Cut strip to</th>
         </tr>
       </thead>
@@ -45,7 +45,7 @@ function row(formats: ScreenBook['formats'], name: string, part: PartPlanView, s
     </td>
     <td class="wide-only">${edge}</td>
     ${figure(`parts/${part.id}/quantity`, formats.count(part.quantity), 'Pieces')}
-    ${figure(`${at}/runMm`, formats.length(strip.runMm), 'Run')}
+    ${figure(`${at}/runMm`, formats.length(strip.runMm), 'To cover')}
     ${figure(`${at}/stripMm`, formats.length(strip.stripMm), 'Strip')}
   </tr>`;
 }

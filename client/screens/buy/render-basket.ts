@@ -28,7 +28,7 @@ export function renderBasket(book: ScreenBook, basket: Basket, lines: readonly B
           }
           ${due === null ? nothing : dueChip(due)}</h2>
         <p>
-          ${lines.length === 1 ? '1 line' : `${lines.length} lines`} to order${lead === null ? '' : `, has them in ${lead === 1 ? '1 working day' : `${lead} working days`}`}
+          ${lines.length === 1 ? '1 line' : `${lines.length} lines`} to order${lead === null ? '' : `; delivers in ${lead === 1 ? '1 working day' : `${lead} working days`}`}
         </p>
       </div>
       <div class="toolbar no-print">

@@ -27,9 +27,9 @@ export function renderChoice(
         }
         ${
           saves
-            ? html`Each line from where it is cheapest would come to ${number('lineByLine', 'Each line where it is cheapest')}, so
+            ? html`Each line bought where it is cheapest would come to ${number('lineByLine', 'Each line where it is cheapest')}, so
               choosing together saves the difference.`
-            : 'Each line from where it is cheapest would cost the same.'
+            : 'Each line bought where it is cheapest would cost the same.'
         }
       </p>
     </div>

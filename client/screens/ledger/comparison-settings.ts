@@ -39,9 +39,9 @@ export function comparisonSettings({ problems, settings }: ScreenBook): Template
         problems,
         numeric: true,
       }),
-      'On what is still to be ordered, in the forecast.',
+      'Added in the forecast to what is still to be ordered.',
     )}
-    ${money('rateMinorPerHour', `Own hour, ${settings.currency}`, 'Empty: hours are not counted.')}
+    ${money('rateMinorPerHour', `Rate for your own hour, ${settings.currency}`, 'Empty: your hours are not counted.')}
     ${money('readyMadeMinor', `Ready made, ${settings.currency}`, 'What the same piece costs in a shop, with tax.')}
   </div>`;
 }

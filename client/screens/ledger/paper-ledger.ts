@@ -95,7 +95,7 @@ function payments(book: ScreenBook, ledger: LedgerAnswer, money: Money): Templat
     <h2>Purchases and payments</h2>
     <table>
       <thead>
-        <tr><th>Date</th><th>For</th><th>Receipt</th><th>Note</th><th class="number">Tax in it</th><th class="number">Amount</th></tr>
+        <tr><th>Date</th><th>For</th><th>Receipt</th><th>Note</th><th class="number">Tax included</th><th class="number">Amount</th></tr>
       </thead>
       <tbody>
         ${payments.map(

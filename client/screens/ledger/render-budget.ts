@@ -41,7 +41,7 @@ export function renderBudget(book: ScreenBook, ledger: LedgerAnswer): TemplateRe
     <header>
       <div>
         <h2 id="budget-title">Budget by heading</h2>
-        <p>Write what you allow; empty is no budget. Amounts are with tax, delivery is under other.</p>
+        <p>Enter what each heading may cost; leave it empty for no budget. Amounts include tax; delivery stands under Other.</p>
       </div>
       ${
         used.length === ledger.headings.length || used.length === 0

@@ -88,7 +88,7 @@ function renderStanding({ formats, settings }: ScreenBook, ledger: LedgerAnswer)
   return html`<dl class="stats ledger-standing">
     ${one('Forecast', 'forecast', ledger.forecast, settings.taxPercent === null ? 'before tax' : 'with tax', true)}
     ${totals.budget.value === null ? nothing : one('Budget', 'totals/budget', totals.budget)}
-    ${totals.budget.value === null ? nothing : one('Left of it', 'totals/left', totals.left, 'without contingency')}
+    ${totals.budget.value === null ? nothing : one('Left of the budget', 'totals/left', totals.left, 'without contingency')}
     ${one('Ordered', 'totals/ordered', totals.ordered)} ${one('Paid', 'totals/paid', totals.paid)}
     ${one('Still to pay', 'totals/open', totals.open, 'of what is ordered')}
     ${one('Still to order', 'totals/toOrder', totals.toOrder)}

@@ -36,8 +36,8 @@ export function renderPayments(book: ScreenBook, ledger: LedgerAnswer): Template
                 ['Date'],
                 ['For', 'wide'],
                 ['Amount', 'number'],
-                ['Tax in it', 'number'],
-                ['Borne here', 'number'],
+                ['Tax included', 'number'],
+                ['For this project', 'number'],
                 ['Receipt'],
                 ['Acts', 'acts'],
               ],
@@ -69,8 +69,8 @@ function paymentRow(book: ScreenBook, ledger: LedgerAnswer, row: PaymentRow): Te
       'lead',
     )}
     ${stackCell('Amount', formats.money(row.amountMinor), 'number')}
-    ${stackCell('Tax in it', row.taxMinor === null ? html`<span class="none">not said</span>` : formats.money(row.taxMinor), 'number')}
-    ${stackCell('Borne here', own === undefined ? '…' : heldFigure(formats, `ledger/payments/${row.id}/own`, own, `Borne by this project of ${name}`), 'number')}
+    ${stackCell('Tax included', row.taxMinor === null ? html`<span class="none">not said</span>` : formats.money(row.taxMinor), 'number')}
+    ${stackCell('For this project', own === undefined ? '…' : heldFigure(formats, `ledger/payments/${row.id}/own`, own, `Borne by this project of ${name}`), 'number')}
     ${stackCell('Receipt', attachmentCell(book, row, name))}
     ${stackCell(
       '',

@@ -24,9 +24,9 @@ export function renderClimate(book: ScreenBook): TemplateResult {
   return setupPanel(
     'climate',
     'Air in the shop',
-    'Cold stretches drying; damp stretches it for waterborne coats. These values are yours to measure.',
+    'Cold stretches drying; damp stretches it for waterborne coats. Measure them in your own shop.',
     html`<div class="setup-grid">
-        ${chosenSetting(book, 'climateKind', 'Known as', [
+        ${chosenSetting(book, 'climateKind', 'Given as', [
           { value: 'constant', text: 'the same at all hours' },
           { value: 'day-night', text: 'by day and by night' },
           { value: 'hourly', text: 'measured or forecast rows' },

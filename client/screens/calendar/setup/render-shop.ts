@@ -24,10 +24,10 @@ export function renderShop(book: ScreenBook): TemplateResult {
     'Shop',
     'Hands, room to dry, and when to begin.',
     html`<div class="setup-grid">
-      ${typedSetting(book, 'startDate', 'Begin on', settings.startDate, asTyped, { help: 'such as 2026-12-12; empty is today', placeholder: 'today' })}
+      ${typedSetting(book, 'startDate', 'Begin on', settings.startDate, asTyped, { help: 'such as 2026-12-12; empty: today', placeholder: 'today' })}
       ${typedSetting(book, 'hands', 'People at work', String(settings.hands), (typed) => readNumber(typed, { least: 1, most: 20, whole: true }), { help: 'at the same time', numeric: true })}
-      ${areaSetting(book, 'rackM2', 'Room to dry', 'area for wet parts; empty: it never runs out')}
-      ${areaSetting(book, 'largestBatchM2', 'Largest batch', 'faces coated in one go; empty: no limit of yours')}
+      ${areaSetting(book, 'rackM2', 'Room to dry', 'area for wet parts; empty: no limit')}
+      ${areaSetting(book, 'largestBatchM2', 'Largest batch', 'faces coated in one go; empty: no limit')}
       ${zone(book)}
       ${differenceSetting(book, 'woodWarmerC', 'Wood warmer than air', COLDEST_WOOD_C, 'below 0 for parts just brought in')}
       ${checkSetting(book, 'sandsApart', 'Sanding dust cannot reach wet coats', 'Another room, or outdoors. Otherwise nothing is sanded while a coat is wet.')}
