@@ -18,7 +18,7 @@ export function applyAnswer(project: ProjectState, answer: ChangeAnswer): Projec
     revision: answer.revision,
     settings: sameSettings(project.settings, answer.settings) ? project.settings : answer.settings,
     rows,
-    plan: { ...answer.plan, parts: mergePartPlans(project, answer) },
+    plan: { ...answer.plan, parts: mergePartPlans(project, answer, rows.parts) },
     canUndo: answer.canUndo,
     canRedo: answer.canRedo,
     undoLabel: answer.undoLabel,
@@ -41,9 +41,14 @@ function sameSettings(a: ProjectState['settings'], b: ProjectState['settings']):
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-function mergePartPlans(project: ProjectState, answer: ChangeAnswer): ProjectState['plan']['parts'] {
+/** In the order of the part list, as in a plan that is read whole. */
+function mergePartPlans(
+  project: ProjectState,
+  answer: ChangeAnswer,
+  order: ProjectRows['parts'],
+): ProjectState['plan']['parts'] {
   const byId = new Map(project.plan.parts.map((part) => [part.id, part]));
   for (const id of answer.removedPartPlans) byId.delete(id);
   for (const part of answer.plan.parts) byId.set(part.id, part);
-  return [...byId.values()];
+  return order.flatMap(({ id }) => byId.get(id) ?? []);
 }

@@ -27,7 +27,10 @@ export function answerEdit(
   const before = plans.kept(projectId);
   try {
     const [applied, after] = db
-      .transaction((): [AppliedChange, PlannedProject] => [edit(projectId), plans.current(projectId)])
+      .transaction((): [AppliedChange, PlannedProject] => {
+        const applied = edit(projectId);
+        return [applied, plans.current(projectId, applied)];
+      })
       .immediate();
     if (applied.revision !== before?.project.revision)
       response.on('close', () => events.tellRevision(projectId, applied.revision));

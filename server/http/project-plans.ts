@@ -1,9 +1,10 @@
 import type { Database } from 'better-sqlite3';
+import type { AppliedChange } from '../../db/apply-changes.ts';
 import { readSolvents } from '../../db/catalogue/read-solvents.ts';
 import { catalogueRevision, readCatalogueRows } from '../../db/catalogue.repository.ts';
 import { noSuchProject } from '../../db/current-revision.ts';
 import type { StoredProject } from '../../db/project-rows.ts';
-import { readRevision } from '../../db/projects.repository.ts';
+import { readRevision, readSettings } from '../../db/projects.repository.ts';
 import { readProject } from '../../db/read-project.ts';
 import { dateInZone } from '../calendar-search/zone-days.ts';
 import { expiredOnHand } from '../planning/buying/stock/expired-on-hand.ts';
@@ -13,6 +14,7 @@ import type { Plan } from '../planning/plan-output.ts';
 import type { Catalogue } from '../planning/product.ts';
 import type { FoundLayout, ProjectInput } from '../planning/project-input.ts';
 import { readBegunPlans } from './begun-plans.ts';
+import { changedProject } from './changed-project.ts';
 import type { PlanView } from './contract.ts';
 import { projectInput } from './project-input.ts';
 import { stripWorkings } from './strip-workings.ts';
@@ -53,8 +55,11 @@ export interface FoundAnswers {
  * longer search has found better cutting.
  */
 export interface ProjectPlans {
-  /** The plan as of now. Throws Refusal when there is no such project. */
-  readonly current: (projectId: number) => PlannedProject;
+  /**
+   * The plan as of now. Throws Refusal when there is no such project. `edit`: what an edit just made did to rows, with the
+   * revision it made; it saves reading the others.
+   */
+  readonly current: (projectId: number, edit?: AppliedChange) => PlannedProject;
   /** The plan kept from before, if there is one. */
   readonly kept: (projectId: number) => PlannedProject | undefined;
   /** Lets go of what was planned within a transaction that was taken back. */
@@ -81,8 +86,22 @@ export function projectPlans(
     return catalogue;
   }
 
+  /** Row by row from the one before where an edit says what it did to that very one, else read anew. */
+  function projectAfter(
+    before: StoredProject | undefined,
+    edit: AppliedChange | undefined,
+    revision: number,
+    projectId: number,
+  ): StoredProject {
+    const settings = readSettings(db, projectId);
+    const follows = edit?.revision === revision && before?.revision === revision - 1;
+    return before !== undefined && edit !== undefined && follows && settings !== undefined
+      ? changedProject(before, edit, { revision, settings })
+      : readProject(db, projectId);
+  }
+
   return {
-    current(projectId) {
+    current(projectId, edit) {
       const revision = readRevision(db, projectId);
       if (revision === undefined) throw noSuchProject(projectId);
       const { revision: catalogueNow, rows, offered } = currentCatalogue();
@@ -90,7 +109,7 @@ export function projectPlans(
       const planVersion = answers.version(projectId);
       const stands = entry?.project.revision === revision && entry.catalogueRevision === catalogueNow;
       const kept = entry !== undefined && stands ? entry : null;
-      const project = kept?.project ?? readProject(db, projectId);
+      const project = kept?.project ?? projectAfter(entry?.project, edit, revision, projectId);
       const fullInput = kept?.fullInput ?? projectInput(project, rows);
       const today = dateInZone(now(), project.settings.timeZone);
       const uncut = uncutOnHand(db, projectId, fullInput.onHand);

@@ -8,17 +8,24 @@ export interface RoundMemory<Answer> {
   readonly begin: (
     shared: unknown,
     same: readonly unknown[],
-  ) => (question: unknown, make: () => Answer) => Answer;
+  ) => (question: object, make: () => Answer) => Answer;
+}
+
+interface Kept<Answer> {
+  readonly key: string;
+  readonly answer: Answer;
 }
 
 /**
- * A memory that holds the answers of one round, the last, and no others. Questions and what they share are plain data and
- * compared by their JSON. It saves work and changes no answer.
+ * A memory that holds the answers of one round, the last, and no others. Questions and what they share are plain data
+ * that nobody changes. A question that is the very object of before is known at once, any other by its JSON. It saves
+ * work and changes no answer.
  */
 export function roundMemory<Answer>(): RoundMemory<Answer> {
   let sharedBefore = '';
   let sameBefore: readonly unknown[] = [];
-  let before: ReadonlyMap<string, Answer> = new Map();
+  let before: ReadonlyMap<string, Kept<Answer>> = new Map();
+  let byObject = new WeakMap<object, Kept<Answer>>();
 
   return {
     begin(shared, same) {
@@ -27,17 +34,26 @@ export function roundMemory<Answer>(): RoundMemory<Answer> {
         sharedNow === sharedBefore &&
         same.length === sameBefore.length &&
         same.every((one, at) => one === sameBefore[at]);
-      const known = stands ? before : new Map<string, Answer>();
-      const kept = new Map<string, Answer>();
+      const known = stands ? before : new Map<string, Kept<Answer>>();
+      const kept = new Map<string, Kept<Answer>>();
+      if (!stands) byObject = new WeakMap();
       sharedBefore = sharedNow;
       sameBefore = same;
       before = kept;
       return (question, make) => {
-        const key = JSON.stringify(question);
-        const answer = known.get(key) ?? make();
-        kept.set(key, answer);
-        return answer;
+        const found = byObject.get(question) ?? knownOrMade(known, JSON.stringify(question), make);
+        byObject.set(question, found);
+        kept.set(found.key, found);
+        return found.answer;
       };
     },
   };
+}
+
+function knownOrMade<Answer>(
+  known: ReadonlyMap<string, Kept<Answer>>,
+  key: string,
+  make: () => Answer,
+): Kept<Answer> {
+  return known.get(key) ?? { key, answer: make() };
 }

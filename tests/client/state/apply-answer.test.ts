@@ -51,11 +51,11 @@ describe('an answer applied to the project', () => {
     expect(next.plan.parts.find(({ id }) => id === '1')).toBe(project.plan.parts[0]);
   });
 
-  it('puts in the part figures that changed and takes out those of removed parts', () => {
+  it('puts in the part figures that changed in the order of the list, and takes out those of removed parts', () => {
     expect(next.plan.parts.map(({ id, lengthMm }) => [id, lengthMm])).toEqual([
       ['1', 100],
-      ['2', 222],
       ['4', 400],
+      ['2', 222],
     ]);
     expect(next.plan.totals.pieces).toBe(4);
   });
