@@ -1,4 +1,5 @@
 import type { ProjectState } from '../../server/http/contract.ts';
+import { airFigureTitle } from './air-figure-title.ts';
 import { answerSubject } from './answer-subject.ts';
 import { figureWords, quoteFigureWords } from './figure-words.ts';
 
@@ -16,6 +17,7 @@ export function figureTitle(project: ProjectState, at: string): FigureTitle {
   const steps = at.split('/');
   if (steps[0] === 'buying' || steps[0] === 'ledger')
     return { name: figureWords(steps.at(-1) ?? at), subject: answerSubject(project, steps) };
+  if (steps[0] === 'air') return airFigureTitle(steps);
   const field = steps.at(-1) ?? at;
   const name = steps[0] === 'quotes' ? quoteFigureWords(field) : figureWords(field);
   return { name, subject: subject(project, steps) };

@@ -7,6 +7,7 @@ const SHAPES = {
   banding: svg`<path d="M3 7.5 12.5 4 17 6v4L7.5 13.5 3 11.5zM3 7.5l4.5 2L17 6M7.5 9.5v4"/><path d="M5 15.5c3 1.5 7 .5 12-2" stroke-dasharray="1.5 2"/>`,
   finish: svg`<path d="M4 3.5h10v4H4zM14 5.5h2.5v4.5h-6.5v2.5"/><path d="M8.5 12.5h3v4.5h-3z"/>`,
   calendar: svg`<path d="M3 4.5h14v12H3zM3 8.5h14M6.5 2.5v3.5M13.5 2.5v3.5"/><path d="M6 11.5h4.5M9 14h5"/>`,
+  air: svg`<path d="M2.5 8h9.500a2.300 2.300 0 1 0-2.200-3M2.500 11.500h12.500a2 2 0 1 1-2 2.600M2.500 15h6a1.600 1.600 0 1 1-1.500 2.100"/>`,
   buy: svg`<path d="M2.5 4h2l2 9h8.5l2-6.5H5.2"/><circle cx="8" cy="16" r="1.2"/><circle cx="14" cy="16" r="1.2"/>`,
   ledger: svg`<path d="M4.5 3h11v14h-11zM8 3v14M10.5 7H13M10.5 10H13M10.5 13H13"/>`,
   quotes: svg`<path d="M4.5 2.5h8l3 3v12h-11zM12 2.5v3.5h3.5"/><path d="M7.5 9.500h5M7.5 12h5M7.5 14.5h2.5"/>`,

@@ -9,6 +9,7 @@ export const SCREEN_WORDS: Record<ScreenName, string> = {
   banding: 'Banding',
   finish: 'Finish',
   calendar: 'Calendar',
+  air: 'Air',
   buy: 'Buy',
   ledger: 'Ledger',
   quotes: 'Quotes',

@@ -14,6 +14,7 @@ const LOADERS: Readonly<Record<ScreenName, () => Promise<RenderScreen>>> = {
   banding: async () => (await import('../screens/banding/render-banding-screen.ts')).renderBandingScreen,
   finish: async () => (await import('../screens/finish/render-finish-screen.ts')).renderFinishScreen,
   calendar: async () => (await import('../screens/calendar/render-calendar-screen.ts')).renderCalendarScreen,
+  air: async () => (await import('../screens/air/render-air-screen.ts')).renderAirScreen,
   buy: async () => (await import('../screens/buy/render-buy-screen.ts')).renderBuyScreen,
   ledger: async () => (await import('../screens/ledger/render-ledger-screen.ts')).renderLedgerScreen,
   quotes: async () => (await import('../screens/quotes/render-quotes-screen.ts')).renderQuotesScreen,

@@ -1,4 +1,5 @@
 import type {
+  AirAnswer,
   Attachment,
   BuyingAnswer,
   CalendarAnswer,
@@ -45,6 +46,8 @@ export interface AppState {
   readonly calendar: CalendarAnswer | null;
   /** What is to be ordered, ordered and in stock, as last heard of; null before a screen has asked. */
   readonly buying: BuyingAnswer | null;
+  /** The air check as last heard of. */
+  readonly air: AirAnswer | null;
   /** The account as last heard of; null before a screen has asked. */
   readonly ledger: LedgerAnswer | null;
   /** Pictures and papers kept with the project; null before a screen has asked. */
@@ -75,6 +78,7 @@ let state: AppState = {
   cutting: null,
   calendar: null,
   buying: null,
+  air: null,
   ledger: null,
   attachments: null,
   screen: 'parts',

@@ -13,7 +13,7 @@ import { refreshWorking } from './working-actions.ts';
 const LAST_PROJECT_KEY = 'plywright.project';
 
 /** Of another project, or none, nothing is known yet. */
-const NOT_ASKED = { buying: null, ledger: null, attachments: null } as const;
+const NOT_ASKED = { buying: null, ledger: null, attachments: null, air: null } as const;
 
 let stopListening: (() => void) | null = null;
 

@@ -1,4 +1,4 @@
-import type { Attachment, BuyingAnswer, LedgerAnswer } from '../../server/http/contract.ts';
+import type { AirAnswer, Attachment, BuyingAnswer, LedgerAnswer } from '../../server/http/contract.ts';
 import type { Figure } from '../../server/planning/figure.ts';
 import { ApiError, request } from './api.ts';
 import { getState, setState } from './app-state.ts';
@@ -9,12 +9,14 @@ interface Answers {
   readonly buying: BuyingAnswer;
   readonly ledger: LedgerAnswer;
   readonly attachments: readonly Attachment[];
+  readonly air: AirAnswer;
 }
 type Name = keyof Answers;
+/** Those whose figures carry their workings; the others' are asked for as the plan's are. */
 export const ANSWER_NAMES = ['buying', 'ledger', 'attachments'] as const satisfies readonly Name[];
 
 /** What each was last asked about: these very objects are replaced whenever what the answer depends on has changed. */
-const asked: Record<Name, readonly unknown[]> = { buying: [], ledger: [], attachments: [] };
+const asked: Record<Name, readonly unknown[]> = { buying: [], ledger: [], attachments: [], air: [] };
 /** Counted, so that of two answers the one asked for later is kept, however they arrive. */
 let requests = 0;
 /** Raised by what no object of the state shows: a new coat calendar. */
@@ -46,13 +48,21 @@ async function fetchAnswer(name: Name, projectId: string): Promise<void> {
     );
     if (getState().project?.id !== projectId || asked[name] !== question) return;
     setState({ [name]: answer });
-    showInWorking(name);
+    if (name === 'air') void refreshAirWorking();
+    else showInWorking(name);
   } catch (error) {
     if (!(error instanceof ApiError)) throw error;
     // Not asked again until something changes: an answer that fails would fail with every drawing.
     if (number === requests)
       setState({ notice: { kind: 'error', text: error.message, wayOut: error.wayOut } });
   }
+}
+
+/** An open working of the air check follows the new answer. */
+async function refreshAirWorking(): Promise<void> {
+  if (getState().working?.at.startsWith('air/') !== true) return;
+  const { refreshWorking } = await import('./working-actions.ts');
+  await refreshWorking();
 }
 
 /** The figure a path such as `ledger/headings/finish/paid` names; undefined where the path is not about an answer. */

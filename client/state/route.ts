@@ -6,6 +6,7 @@ export type ScreenName =
   | 'banding'
   | 'finish'
   | 'calendar'
+  | 'air'
   | 'buy'
   | 'ledger'
   | 'quotes'
@@ -17,6 +18,7 @@ export const SCREEN_NAMES = [
   'banding',
   'finish',
   'calendar',
+  'air',
   'buy',
   'ledger',
   'quotes',

@@ -58,6 +58,24 @@ const CALENDAR_SETTINGS: ReadonlySet<string> = new Set([
   'nightHumidity',
 ]);
 
+/** Settings that are typed on the air screen. */
+const AIR_SETTINGS: ReadonlySet<string> = new Set([
+  'roomLengthM',
+  'roomWidthM',
+  'roomHeightM',
+  'airKind',
+  'fanM3PerHour',
+  'fanDerating',
+  'airChangesPerHour',
+  'openingM2',
+  'windMPerS',
+  'mixingFactor',
+  'outdoorC',
+  'heatPricePerKwhMinor',
+  'healthBasis',
+  'keepUnderHealthLimit',
+]);
+
 export function show(screen: ScreenName): void {
   const { project } = getState();
   setState({ screen });
@@ -91,6 +109,7 @@ const LEDGER_SETTINGS: ReadonlySet<string> = new Set([
 function screenOf({ table, field }: ProblemPlace): ScreenName {
   if (table === 'settings' && CALENDAR_SETTINGS.has(field ?? '')) return 'calendar';
   if (table === 'settings' && LEDGER_SETTINGS.has(field ?? '')) return 'ledger';
+  if (table === 'settings' && AIR_SETTINGS.has(field ?? '')) return 'air';
   return SCREEN_OF_TABLE[table];
 }
 

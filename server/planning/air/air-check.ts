@@ -1,4 +1,4 @@
-import { AIR_CAUTIONS } from './air-cautions.ts';
+import { AIR_CAUTIONS } from '../display/air-cautions.ts';
 import type { AirCheckInput } from './air-check-input.ts';
 import type { AirCheckResult, AirVerdict } from './air-check-result.ts';
 import { airGaps } from './air-gaps.ts';

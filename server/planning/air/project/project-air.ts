@@ -1,8 +1,8 @@
 import type { CalendarPlan } from '../../calendar/calendar-plan.ts';
+import { AIR_CAUTIONS } from '../../display/air-cautions.ts';
 import { figure } from '../../figure.ts';
 import type { Plan } from '../../plan-output.ts';
 import type { ProjectInput } from '../../project-input.ts';
-import { AIR_CAUTIONS } from '../air-cautions.ts';
 import { airCheck } from '../air-check.ts';
 import type { AirCheckInput } from '../air-check-input.ts';
 import { airNotes } from '../air-notes.ts';
