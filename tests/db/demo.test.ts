@@ -17,8 +17,12 @@ function demo(file: string): ProjectInput {
   return read.input;
 }
 
-it('there are two demos', () => {
-  expect(files.sort()).toEqual(['bicycle-workshop-wall-cabinet.json', 'reading-room-window-seat.json']);
+it('there are three demos', () => {
+  expect(files.sort()).toEqual([
+    'bicycle-workshop-wall-cabinet.json',
+    'reading-room-window-seat.json',
+    'varnished-hall-bench.json',
+  ]);
 });
 
 describe.each(files)('the demo %s', (file) => {

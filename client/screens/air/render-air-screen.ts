@@ -23,7 +23,9 @@ export function renderAirScreen(state: AppState): TemplateResult {
   if (book === null) return html``;
   actions.wantAnswer('air');
   arrive(state);
-  const air = state.air === null ? null : airBook(book, state.air);
+  // Before the first calendar nothing is known, and saying so at length would only worry.
+  const waits = state.air?.state === 'working' && state.air.air.coats.length === 0;
+  const air = state.air === null || waits ? null : airBook(book, state.air);
   return html`<section
     class="page air-screen"
     aria-labelledby="air-title"

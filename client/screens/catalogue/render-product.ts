@@ -12,6 +12,7 @@ import { renderFigures } from './render-figures.ts';
 import { renderPacks } from './render-packs.ts';
 import { renderProperties } from './render-properties.ts';
 import { renderRecoat } from './render-recoat.ts';
+import { renderSolvents } from './render-solvents.ts';
 
 /** One product: names, figures with their evidence, properties, recoat times, packs and prices. */
 export function renderProduct(
@@ -48,7 +49,9 @@ export function renderProduct(
     ${productProblems(state.project?.plan.problems ?? [], product.id, false)}
     ${product.note === null ? nothing : html`<p class="product-note">${product.note}</p>`}
     ${renderFigures(state, product, view)} ${renderPacks(state, catalogue, product)}
-    ${product.kind === 'finish' ? renderRecoat(product) : nothing} ${renderProperties(catalogue, product)}
+    ${product.kind === 'finish' ? renderRecoat(product) : nothing}
+    ${product.kind === 'finish' || product.kind === 'thinner' ? renderSolvents(catalogue, product) : nothing}
+    ${renderProperties(catalogue, product)}
   </article>`;
 }
 

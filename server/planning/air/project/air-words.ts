@@ -1,7 +1,7 @@
 import { formatAirflow } from '../../display/format-airflow.ts';
 import type { UnitSystem } from '../../project-input.ts';
 import type { AirCheckResult } from '../air-check-result.ts';
-import { MINUTES_PER_HOUR } from '../constants.ts';
+import { HEALTH_INDEX_LIMIT, MINUTES_PER_HOUR } from '../constants.ts';
 
 /**
  * What does the air check come to, in words?
@@ -45,6 +45,10 @@ export function airWords(
     );
   if (verdict !== 'cannot-tell' && missing.length > 0)
     sentences.push(`This is by the known part alone: ${count} not known, and the whole can only be worse.`);
+  if (verdict === 'over-health' && isUnderOnAverage(check))
+    sentences.push(
+      `Averaged over 8 hours, as the limits are defined, it comes to ${percentText(health.eightHourIndex ?? 0)} of the limit. Here it is held at every moment, which is stricter; that is a setting of yours.`,
+    );
   if (fire.cautious?.peakFraction != null)
     sentences.push(
       `An explosive limit is not known. With the lowest value found elsewhere the vapour would come to ${percentText(fire.cautious.peakFraction)} of it; that is a stand-in, not an answer.`,
@@ -54,6 +58,17 @@ export function airWords(
       'That says only what it says: the model is a simple one, and the limits are for healthy adults at work.',
     );
   return { headline, sentences };
+}
+
+/** Over only because shift-long limits are held at every moment. */
+function isUnderOnAverage({ health }: AirCheckResult): boolean {
+  const { peakIndex, eightHourIndex, shortTermIndex, ceilingIndex } = health;
+  const averages = [eightHourIndex, shortTermIndex, ceilingIndex];
+  return (
+    health.complete &&
+    (peakIndex ?? 0) >= HEALTH_INDEX_LIMIT &&
+    averages.every((index) => index !== null && index < HEALTH_INDEX_LIMIT)
+  );
 }
 
 function percentText(share: number): string {

@@ -68,9 +68,18 @@ function substitute(product: Product, input: ProjectInput): Product | null {
       return vocGPerL === null || solvents.length === 0 ? [] : [{ one, vocGPerL }];
     });
   const least = candidates.toSorted(
-    (left, right) => left.vocGPerL - right.vocGPerL || left.one.id.localeCompare(right.one.id),
+    (left, right) =>
+      left.vocGPerL - right.vocGPerL ||
+      Number(isOfSheen(right.one, product)) - Number(isOfSheen(left.one, product)) ||
+      left.one.id.localeCompare(right.one.id),
   )[0];
   return least?.one ?? null;
+}
+
+/** Finishes are named with their sheen last: "..., satin". */
+function isOfSheen(one: Product, other: Product): boolean {
+  const last = ({ name }: Product): string => name.split(/[\s,]+/).at(-1) ?? '';
+  return last(one) === last(other);
 }
 
 /** NaN where it is not known. */
