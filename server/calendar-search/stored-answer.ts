@@ -33,15 +33,17 @@ export function toStored({ plannedFrom, feedToken, question, answer, events }: K
   return { ...row, checkText: checkOf(row) };
 }
 
-/** Null when the row is damaged. */
+/** Null when the row is damaged, or of an earlier program whose plans say less than is shown of them now. */
 export function fromStored(row: StoredCalendar): KeptCalendar | null {
   if (row.checkText !== checkOf(row)) return null;
   const { feedToken, question } = row;
+  const answer = row.answer === null ? null : (JSON.parse(row.answer) as KeptCalendar['answer']);
+  const isOlder = answer !== null && !('uncured' in answer.plan);
   return {
     plannedFrom: new Date(row.plannedFrom),
     feedToken,
-    question,
-    answer: row.answer === null ? null : (JSON.parse(row.answer) as KeptCalendar['answer']),
+    question: isOlder ? '' : question,
+    answer: isOlder ? null : answer,
     events: JSON.parse(row.events) as KeptCalendar['events'],
   };
 }

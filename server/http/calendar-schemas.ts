@@ -36,6 +36,26 @@ const task = z
     handleDryMinute: minuteOrNull,
     allowedFromMinute: minute,
     allowedToMinute: minuteOrNull,
+    heldBy: z
+      .strictObject({
+        kind: z.enum([
+          'pin',
+          'start',
+          'material',
+          'before',
+          'drying',
+          'hours',
+          'air',
+          'hands',
+          'dust',
+          'rack',
+          'vapour',
+          'next-coat',
+          'nothing',
+        ]),
+        taskId: z.string().nullable(),
+      })
+      .nullable(),
   })
   .meta({ id: 'CalendarTask' }) satisfies z.ZodType<CalendarTaskPlan>;
 
@@ -96,6 +116,14 @@ const plan = z
     readyToHandleMinute: minuteOrNull,
     readyToAssembleMinute: minuteOrNull,
     curedMinute: minuteOrNull,
+    uncured: z.array(
+      z.strictObject({
+        recipeId: z.string(),
+        stepId: z.string(),
+        name: z.string(),
+        because: z.enum(['not-known', 'never']),
+      }),
+    ),
     boundMinute: minuteOrNull,
     gap: z.number().nullable(),
     proven: z.boolean(),

@@ -34,7 +34,7 @@ export function renderCalendarScreen(state: AppState): TemplateResult {
         ${calendar === null ? nothing : renderFeed(calendar)}
       </div>
     </div>
-    ${renderDates(calendar)} ${renderStanding(book, state.calendar, calendar)}
+    ${renderDates(book, calendar)} ${renderStanding(book, state.calendar, calendar)}
     ${calendar === null || calendar.plan.state !== 'planned' ? nothing : renderPlan(book, calendar)}
     ${renderSetup(book)}
   </section>`;
@@ -49,17 +49,39 @@ function renderAnswer(calendar: CalendarBook | null): TemplateResult {
     ${proof === '' ? nothing : html`<p>${proof}</p>`}`;
 }
 
-function renderDates(calendar: CalendarBook | null): TemplateResult | typeof nothing {
+function renderDates(book: ScreenBook, calendar: CalendarBook | null): TemplateResult | typeof nothing {
   if (calendar === null || calendar.plan.state !== 'planned') return nothing;
   const { plan, clock } = calendar;
-  const date = (name: string, minute: number | null, below: string) =>
+  const date = (name: string, minute: number | null, below: string | TemplateResult) =>
     html`<div class="stat"><dt>${name}</dt><dd>${minute === null ? 'not known' : clock.moment(minute)}<small>${below}</small></dd></div>`;
   return html`<dl class="stats calendar-dates">
     ${date('Ready to handle', plan.readyToHandleMinute, 'every part can be stacked and turned')}
     ${date('Ready to assemble', plan.readyToAssembleMinute, 'cured first where the recipe says so')}
-    ${date('Cured', plan.curedMinute, plan.curedMinute === null ? 'a curing time is not known' : 'may come indoors and be used hard')}
+    ${date('Cured', plan.curedMinute, plan.curedMinute === null ? renderUncured(book, plan) : 'may come indoors and be used hard')}
     <div class="stat"><dt>Visits</dt><dd>${plan.visits}<small>working windows with something to do</small></dd></div>
   </dl>`;
+}
+
+/** Which products keep it from being known, each with the way to its figure. */
+function renderUncured(book: ScreenBook, { uncured }: CalendarBook['plan']): TemplateResult {
+  const places = uncured.filter(
+    (one, index) =>
+      uncured.findIndex(({ name, because }) => name === one.name && because === one.because) === index,
+  );
+  if (places.length === 0) return html`a recipe is left out`;
+  return html`${places.map(
+    ({ stepId, name, because }) => html`<span class="uncured"
+      >${because === 'not-known' ? `the curing time of “${name}” is not entered` : `“${name}” never cures in this air`}
+      <button type="button" class="link" @click=${() => goToFigure(book, stepId, because)}>${because === 'not-known' ? 'Enter it' : 'Change the air'}</button></span
+    >`,
+  )}`;
+}
+
+function goToFigure({ project }: ScreenBook, stepId: string, because: 'not-known' | 'never'): void {
+  const productId = project.rows.steps.find(({ id }) => id === stepId)?.productId ?? '';
+  if (because === 'never') goToSetup();
+  else if (productId !== '') actions.goTo({ table: 'products', id: productId, field: 'cure' });
+  else actions.goTo({ table: 'steps', id: stepId, field: null });
 }
 
 /** On a phone the days come first, one under the other; where there is room, the drawing and the list. */

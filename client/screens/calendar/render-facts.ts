@@ -7,7 +7,13 @@ import { whyThisTime } from './why-this-time.ts';
 
 /** What there is to know of one task: on its card, and above its form. */
 export function renderFacts(book: ScreenBook, calendar: CalendarBook, entry: TaskEntry): TemplateResult {
-  const { clock, answer, plan } = calendar;
+  const { clock, answer, byId } = calendar;
+  const named = (taskId: string): string => {
+    const other = byId.get(taskId);
+    if (other === undefined) return 'another task';
+    const title = `“${other.title}”, ${FACE_WORDS[other.task.face]}`;
+    return other.task.batchId === entry.task.batchId ? title : `${title}, of ${other.batch.title}`;
+  };
   const { task, batch, litres } = entry;
   const { formats } = book;
   const air = airAt(answer.climate, task.layFromMinute ?? task.startMinute);
@@ -25,6 +31,6 @@ export function renderFacts(book: ScreenBook, calendar: CalendarBook, entry: Tas
       ${fact('State', STATE_WORDS[task.state])}
     </dl>
     <div class="task-why">
-      ${whyThisTime(entry, plan.tasks, answer, clock).map((words) => html`<p>${words}</p>`)}
+      ${whyThisTime(entry, named, clock).map((words) => html`<p>${words}</p>`)}
     </div>`;
 }

@@ -1,24 +1,20 @@
-import type { CalendarAnswer } from '../../../server/http/contract.ts';
 import type { CalendarClock } from '../../format/calendar-clock.ts';
 import type { Task, TaskEntry } from './calendar-book.ts';
 import { STATE_WORDS } from './task-words.ts';
 
-/** Starts stand on multiples of so many minutes, so one may come this much after the moment it waits for. */
-const STEP_MIN = 5;
-
-/** What of the plan explains the start of a task, as sentences read off the plan itself. */
+/** What of the plan explains the start of a task, as sentences. `named`: a task as people call it. */
 export function whyThisTime(
   { task, before, pin }: TaskEntry,
-  all: readonly Task[],
-  answer: Pick<CalendarAnswer, 'days' | 'plannedFromMinute'>,
+  named: (taskId: string) => string,
   clock: CalendarClock,
 ): readonly string[] {
   if (task.state === 'done') return ['These are the times you gave.'];
   if (task.state === 'assumed')
     return [`${capital(STATE_WORDS.assumed)}: a later step of the batch is ticked off.`];
-  return [allowedWords(task, before, clock), holdWords(task, pin !== null, all, answer)].filter(
-    (words) => words !== '',
-  );
+  return [
+    allowedWords(task, before, clock),
+    pin === null ? holdWords(task, named, clock) : 'You pinned it to this start.',
+  ];
 }
 
 function allowedWords(task: Task, before: Task | null, clock: CalendarClock): string {
@@ -34,33 +30,43 @@ function allowedWords(task: Task, before: Task | null, clock: CalendarClock): st
   return `May start from ${from}${since}${to}.${scuff}`;
 }
 
+/** What keeps the task from starting sooner. */
 function holdWords(
-  task: Task,
-  pinned: boolean,
-  all: readonly Task[],
-  { days, plannedFromMinute }: Pick<CalendarAnswer, 'days' | 'plannedFromMinute'>,
+  { heldBy, startMinute }: Task,
+  named: (taskId: string) => string,
+  clock: CalendarClock,
 ): string {
-  const { startMinute } = task;
-  if (pinned || task.state === 'pinned') return 'You pinned it to this start.';
-  const first = task.layFromMinute ?? startMinute;
-  if (Math.min(startMinute, first) - task.allowedFromMinute < STEP_MIN)
-    return 'This is the earliest it may be.';
-  const after = all.find(
-    (other) =>
-      other.id !== task.id && startMinute - other.endMinute >= 0 && startMinute - other.endMinute < STEP_MIN,
-  );
-  if (after !== undefined)
-    return after.batchId === task.batchId
-      ? 'It follows at once on the step before.'
-      : 'The hands are busy with another batch until then.';
-  if (
-    days.some(({ windows }) =>
-      windows.some(({ fromMinute }) => startMinute - fromMinute >= 0 && startMinute - fromMinute < STEP_MIN),
-    )
-  )
-    return 'It waits until the shop opens.';
-  if (startMinute - plannedFromMinute < STEP_MIN) return 'Nothing is planned before this.';
-  return 'Earlier would not make the job ready sooner: it waits for the air, the rack, dust to settle, or to share a visit.';
+  const other = heldBy?.taskId == null ? 'another task' : named(heldBy.taskId);
+  switch (heldBy?.kind) {
+    case undefined:
+      return '';
+    case 'pin':
+      return 'You pinned it to this start.';
+    case 'start':
+      return 'Nothing is planned before this.';
+    case 'material':
+      return 'Held by its material or its pieces: they are not there sooner.';
+    case 'before':
+      return `Held by the step before: it follows at once on ${other}.`;
+    case 'drying':
+      return `Held by drying: ${other} is not ready for it sooner.`;
+    case 'hours':
+      return `Held by the working hours: no window before ${clock.moment(startMinute)} has room for it.`;
+    case 'air':
+      return 'Held by the air: sooner it is too cold, too hot, too humid or too near the dew point for the product.';
+    case 'hands':
+      return `Held by hands: they are busy with ${other} until then.`;
+    case 'dust':
+      return `Held by dust: nothing may be sanded while a coat is wet, and ${other} is in the way.`;
+    case 'rack':
+      return `Held by the rack: there is no room until ${other} is dry to handle.`;
+    case 'vapour':
+      return `Held by vapour: ${other} is too near for the air.`;
+    case 'next-coat':
+      return `Held by the coat that follows: sooner, the time for ${other} would run out before it can be laid.`;
+    case 'nothing':
+      return 'It could start sooner, but the job would not be ready sooner.';
+  }
 }
 
 function capital(words: string): string {

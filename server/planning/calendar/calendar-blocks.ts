@@ -1,3 +1,4 @@
+import { formatArea } from '../display/format-area.ts';
 import type { CalendarInput, CalendarVapour } from './calendar-input.ts';
 import type { CalendarBlock } from './calendar-plan.ts';
 import { calendarWaysOut } from './calendar-ways-out.ts';
@@ -39,12 +40,13 @@ function structuralFinding(input: CalendarInput, { job, batches }: SolvedCalenda
     const finding = taskInTheWay(input, task, shopTask, job);
     if (finding !== null) return finding;
   }
+  const { units = 'metric' } = input;
   for (const batch of batches)
     if (batch.footprintM2 > (input.rackM2 ?? Number.POSITIVE_INFINITY) + AREA_DUST_M2)
       return {
         kind: 'rack',
         taskId: batch.tasks[0]?.id ?? null,
-        message: `Batch ${batch.id} takes ${batch.footprintM2.toFixed(2)} m2 of rack, but the rack has ${input.rackM2} m2.`,
+        message: `Batch ${batch.id} takes ${formatArea(batch.footprintM2, { units })} of rack, but the rack has ${formatArea(input.rackM2, { units })}.`,
       };
   return null;
 }
@@ -99,7 +101,7 @@ function jointFinding(input: CalendarInput): BlockFinding {
     return {
       kind: 'rack',
       taskId: null,
-      message: `The rack of ${input.rackM2} m2 is too small for the batches that must dry at the same time.`,
+      message: `The rack of ${formatArea(input.rackM2, { units: input.units ?? 'metric' })} is too small for the batches that must dry at the same time.`,
     };
   if (input.vapour !== undefined && fits(withoutVapour(input)))
     return { kind: 'vapour', taskId: null, message: vapourWords(input.vapour) };

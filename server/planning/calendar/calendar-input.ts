@@ -1,7 +1,7 @@
 import type { DryingRule } from '../climate/drying-rule.ts';
 import type { ShopClimate } from '../climate/shop-climate.ts';
 import type { Carrier, RecoatInterval } from '../product.ts';
-import type { ApplicationMethod, StepKind } from '../project-input.ts';
+import type { ApplicationMethod, StepKind, UnitSystem } from '../project-input.ts';
 import type { ClockShift } from './clock-shift.ts';
 
 /**
@@ -11,6 +11,8 @@ import type { ClockShift } from './clock-shift.ts';
  * are put forward or back, since working hours follow the clock on the wall.
  */
 export interface CalendarInput {
+  /** How sentences print areas and temperatures; metric when left out. Plans do not depend on it. */
+  readonly units?: UnitSystem;
   /** Weekday of day 0: 0 is Monday, 6 is Sunday. */
   readonly firstWeekday: number;
   /** In order of time; empty when clocks are not changed. */

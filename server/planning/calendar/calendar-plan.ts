@@ -14,6 +14,8 @@ export interface CalendarPlan {
   readonly readyToAssembleMinute: number | null;
   /** Every coat is cured; null also when a curing time is not known. */
   readonly curedMinute: number | null;
+  /** Why it is not known when everything is cured, one a step; empty when it is. */
+  readonly uncured: readonly CalendarUncured[];
   /** No plan is ready to assemble before this minute; null when that is not known. */
   readonly boundMinute: number | null;
   /** How much later than the bound the plan is ready, as a share of the time from the start to the bound. */
@@ -57,6 +59,38 @@ export interface CalendarTaskPlan {
   readonly allowedFromMinute: number;
   /** Null where it never closes. */
   readonly allowedToMinute: number | null;
+  /** What keeps it from starting sooner, and which other task that is; null for what is done. */
+  readonly heldBy: { readonly kind: CalendarHold; readonly taskId: string | null } | null;
+}
+
+/**
+ * start: nothing is planned before. material: pieces or material are not there. before: the step before. drying: the
+ * coat before. hours, air: no working hours, no air the product may be laid in. hands, dust, rack, vapour: another task.
+ * next-coat: sooner, the next coat would miss its window. nothing: sooner would not make the job ready sooner.
+ */
+export type CalendarHold =
+  | 'pin'
+  | 'start'
+  | 'material'
+  | 'before'
+  | 'drying'
+  | 'hours'
+  | 'air'
+  | 'hands'
+  | 'dust'
+  | 'rack'
+  | 'vapour'
+  | 'next-coat'
+  | 'nothing';
+
+/** A step because of which it is not known when the job is cured. */
+export interface CalendarUncured {
+  readonly recipeId: string;
+  readonly stepId: string;
+  /** Product or blend, as printed. */
+  readonly name: string;
+  /** The label time is not entered, or the coat never cures in this air. */
+  readonly because: 'not-known' | 'never';
 }
 
 export interface CalendarBatchPlan {

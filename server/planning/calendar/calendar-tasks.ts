@@ -1,4 +1,6 @@
+import { formatArea } from '../display/format-area.ts';
 import type { Problem } from '../problem.ts';
+import type { UnitSystem } from '../project-input.ts';
 import type { CalendarBatch } from './calendar-batch.ts';
 import type { CalendarInput, CalendarPiece, CalendarRecipe } from './calendar-input.ts';
 import { type BatchAreaLimit, largestBatchArea } from './largest-batch-area.ts';
@@ -27,6 +29,7 @@ export interface CalendarTasks {
  * Example: 3 pieces of 2 m2, rack 4 m2: two batches, of 2 pieces and 1.
  */
 export function calendarTasks(input: CalendarInput): CalendarTasks {
+  const { units = 'metric' } = input;
   const problems: Problem[] = [];
   const batches: CalendarBatch[] = [];
   const windows = workingWindows(input);
@@ -70,8 +73,9 @@ export function calendarTasks(input: CalendarInput): CalendarTasks {
     );
     for (const [index, piece] of pieces.entries()) {
       const area = areas[index] ?? { showM2: 0, backM2: 0 };
-      if (area.showM2 > limits.show.areaM2) problems.push(tooLarge(piece, area.showM2, limits.show));
-      else if (area.backM2 > limits.back.areaM2) problems.push(tooLarge(piece, area.backM2, limits.back));
+      if (area.showM2 > limits.show.areaM2) problems.push(tooLarge(piece, area.showM2, limits.show, units));
+      else if (area.backM2 > limits.back.areaM2)
+        problems.push(tooLarge(piece, area.backM2, limits.back, units));
     }
     for (const [number, counts] of shares.entries()) {
       const id = `${key}#${number + 1}`;
@@ -129,7 +133,7 @@ function coatedAreas(
   };
 }
 
-function tooLarge(piece: CalendarPiece, areaM2: number, limit: BatchAreaLimit): Problem {
+function tooLarge(piece: CalendarPiece, areaM2: number, limit: BatchAreaLimit, units: UnitSystem): Problem {
   const what = {
     nothing: 'nothing',
     'working-time': 'the working time of the product',
@@ -142,7 +146,7 @@ function tooLarge(piece: CalendarPiece, areaM2: number, limit: BatchAreaLimit): 
     code: 'batch-too-large',
     severity: isAir ? 'error' : 'warning',
     at: { table: 'parts', id: piece.id, field: null },
-    message: `One piece of "${piece.name}" has ${areaM2.toFixed(2)} m2 to coat, but ${what} is enough for ${Math.max(0, limit.areaM2).toFixed(2)} m2.`,
+    message: `One piece of "${piece.name}" has ${formatArea(areaM2, { units })} to coat, but ${what} is enough for ${formatArea(Math.max(0, limit.areaM2), { units })}.`,
     wayOut: isAir
       ? 'Bring in more fresh air, or choose a product with less solvent: one piece cannot be made smaller.'
       : 'Lay this coat by a faster method, choose a slower product, or have a second person help.',

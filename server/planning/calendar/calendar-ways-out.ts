@@ -1,4 +1,6 @@
 import { MINUTES_PER_DAY } from '../climate/constants.ts';
+import { formatArea } from '../display/format-area.ts';
+import { formatDegrees } from '../display/format-degrees.ts';
 import type { CalendarInput } from './calendar-input.ts';
 import type { CalendarWayOut } from './calendar-plan.ts';
 import { calendarTasks } from './calendar-tasks.ts';
@@ -42,6 +44,7 @@ export function calendarWaysOut(input: CalendarInput): CalendarWayOut[] {
 /** Per kind of change, the trials from the smallest to the largest. */
 function trialsOf(input: CalendarInput): Trial[][] {
   const { pins, done, daysOff, hands, rackM2, climate, woodWarmerC, horizonDays, hours } = input;
+  const { units = 'metric' } = input;
   const trial = (
     change: Trial['change'],
     value: number | null,
@@ -79,17 +82,24 @@ function trialsOf(input: CalendarInput): Trial[][] {
       : [Math.max(rackM2, Math.ceil(largest * 10) / 10), rackM2 * 2, Math.max(rackM2, largest) * 4]
           .filter((areaM2) => areaM2 > rackM2)
           .map((areaM2) =>
-            trial('larger-rack', areaM2, `Make room to dry ${areaM2} m2.`, { rackM2: areaM2 }),
+            trial('larger-rack', areaM2, `Make room to dry ${formatArea(areaM2, { units })}.`, {
+              rackM2: areaM2,
+            }),
           ),
     [largest / 2, largest / 4]
       .filter((areaM2) => areaM2 > 0)
       .map((areaM2) =>
-        trial('smaller-batches', areaM2, `Coat at most ${areaM2.toFixed(2)} m2 of faces in one go.`, {
-          largestBatchM2: areaM2,
-        }),
+        trial(
+          'smaller-batches',
+          areaM2,
+          `Coat at most ${formatArea(areaM2, { units })} of faces in one go.`,
+          {
+            largestBatchM2: areaM2,
+          },
+        ),
       ),
     WARMER_BY_C.map((warmer) =>
-      trial('warmer-shop', warmer, `Keep the shop ${warmer} C warmer.`, {
+      trial('warmer-shop', warmer, `Keep the shop ${formatDegrees(warmer, units, 'difference')} warmer.`, {
         climate: changedClimate(climate, warmer, 0),
       }),
     ),

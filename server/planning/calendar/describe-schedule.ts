@@ -1,7 +1,8 @@
 import { dryingDone } from '../climate/drying-done.ts';
 import type { CalendarBatch, CalendarTask } from './calendar-batch.ts';
 import type { CalendarInput } from './calendar-input.ts';
-import type { CalendarBatchPlan, CalendarTaskPlan } from './calendar-plan.ts';
+import type { CalendarBatchPlan, CalendarTaskPlan, CalendarUncured } from './calendar-plan.ts';
+import { type Hold, heldBy } from './held-by.ts';
 import type { ShopJob, ShopSchedule, ShopTask } from './shop/shop-job.ts';
 import { chainReady, handsTo, layFrom, layTo, timesIn } from './shop/shop-moments.ts';
 
@@ -19,13 +20,24 @@ export function describeSchedule(
   batches: readonly CalendarBatch[],
   job: ShopJob,
   { start, interval }: ShopSchedule,
-): { readonly tasks: readonly CalendarTaskPlan[]; readonly batches: readonly CalendarBatchPlan[] } {
+): {
+  readonly tasks: readonly CalendarTaskPlan[];
+  readonly batches: readonly CalendarBatchPlan[];
+  readonly uncured: readonly CalendarUncured[];
+} {
   const doneIds = new Set(input.done.map(({ taskId }) => taskId));
   const pinnedIds = new Set(input.pins.map(({ taskId }) => taskId));
   const facts = batches.flatMap(({ tasks }) => tasks);
+  const holds = heldBy(
+    input,
+    job,
+    facts.map(({ id }) => id),
+    { start, interval },
+  );
+  const uncured = new Map<string, CalendarUncured>();
   const tasks = facts.map((task, index) => describeTask(task, index));
   tasks.sort((left, right) => left.startMinute - right.startMinute || left.endMinute - right.endMinute);
-  return { tasks, batches: batches.map(describeBatch) };
+  return { tasks, batches: batches.map(describeBatch), uncured: [...uncured.values()] };
 
   function describeTask(task: CalendarTask, index: number): CalendarTaskPlan {
     const shop = job.tasks[index] as ShopTask;
@@ -56,7 +68,12 @@ export function describeSchedule(
       touchDryMinute: shop.isCoat ? shop.touch(last) : null,
       handleDryMinute: shop.isCoat ? shop.handle(last) : null,
       ...allowed(shop, chosen),
+      heldBy: holdWords(holds[index] ?? null),
     };
+  }
+
+  function holdWords(hold: Hold | null): CalendarTaskPlan['heldBy'] {
+    return hold === null ? null : { kind: hold.kind, taskId: facts[hold.other]?.id ?? null };
   }
 
   /** By drying, recoat rules, material and the task before; not by hours, air, hands and rack. */
@@ -102,16 +119,19 @@ export function describeSchedule(
   /** When every coat of the batch is cured; null when a curing time is not known or it never cures in this air. */
   function curedOf(batch: CalendarBatch, chain: number): number | null {
     const { first } = job.chains[chain] as ShopJob['chains'][number];
-    let cured = 0;
-    for (const [at, { coat }] of batch.tasks.entries()) {
+    let cured: number | null = 0;
+    for (const [at, { coat, recipeId, stepId, name }] of batch.tasks.entries()) {
       if (coat === null) continue;
-      const cureMin = coat.facts.cureMin;
-      if (cureMin === null) return null;
       const index = first + at;
       const stroke = layTo(job.tasks[index] as ShopTask, start[index] as number, interval[index] as number);
-      const result = dryingDone(stroke, cureMin, input.climate, coat.facts, input.dryingRule);
-      if (result.state === 'never') return null;
-      cured = Math.max(cured, result.minute);
+      const { cureMin } = coat.facts;
+      const result =
+        cureMin === null ? null : dryingDone(stroke, cureMin, input.climate, coat.facts, input.dryingRule);
+      if (result?.state === 'dry') cured = cured === null ? null : Math.max(cured, result.minute);
+      else {
+        cured = null;
+        uncured.set(stepId, { recipeId, stepId, name, because: result === null ? 'not-known' : 'never' });
+      }
     }
     return cured;
   }

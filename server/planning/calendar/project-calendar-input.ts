@@ -63,6 +63,7 @@ export function projectCalendarInput(
     return { calendar: null, problems };
 
   const calendar: CalendarInput = {
+    units: settings.units,
     firstWeekday: weekdayOfDay(dayNumber(days.firstDate)),
     clockShifts: days.clockShifts,
     startMinute: start.minute,

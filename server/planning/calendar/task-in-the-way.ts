@@ -1,6 +1,8 @@
 import { climateAt } from '../climate/climate-at.ts';
 import { dryingDone } from '../climate/drying-done.ts';
 import { type ApplyRefusal, mayApply } from '../climate/may-apply.ts';
+import { formatDegrees } from '../display/format-degrees.ts';
+import type { UnitSystem } from '../project-input.ts';
 import { airWindows } from './air-windows.ts';
 import type { CalendarTask } from './calendar-batch.ts';
 import type { BlockFinding } from './calendar-blocks.ts';
@@ -42,7 +44,8 @@ export function taskInTheWay(
     const now = climateAt(input.climate, first);
     const refusal = limits === null ? undefined : mayApply(now, now.airC + input.woodWarmerC, limits)[0];
     const when = air?.length === 0 ? 'at any time' : 'long enough within working hours';
-    const detail = refusal === undefined ? '' : ` At the first opening ${refusalText(refusal)}.`;
+    const detail =
+      refusal === undefined ? '' : ` At the first opening ${refusalText(refusal, input.units ?? 'metric')}.`;
     return {
       kind: 'air',
       taskId,
@@ -68,18 +71,21 @@ export function taskInTheWay(
   return { kind: 'drying', taskId, message: `${name} does not dry: ${why}.` };
 }
 
-function refusalText({ reason, value, limit }: ApplyRefusal): string {
-  const found = value.toFixed(1);
+function refusalText({ reason, value, limit }: ApplyRefusal, units: UnitSystem): string {
   switch (reason) {
     case 'air-too-cold':
-      return `the air has ${found} C and the product needs at least ${limit} C`;
+      return `the air has ${degrees(value)} and the product needs at least ${degrees(limit)}`;
     case 'air-too-warm':
-      return `the air has ${found} C and the product allows at most ${limit} C`;
+      return `the air has ${degrees(value)} and the product allows at most ${degrees(limit)}`;
     case 'air-too-damp':
-      return `the humidity is ${found} % and the product allows at most ${limit} %`;
+      return `the humidity is ${value.toFixed(1)} % and the product allows at most ${limit} %`;
     case 'surface-too-cold':
-      return `the wood has ${found} C and the product needs at least ${limit} C`;
+      return `the wood has ${degrees(value)} and the product needs at least ${degrees(limit)}`;
     case 'surface-near-dew':
-      return `the wood is ${found} C above the dew point and needs to be ${limit} C above it`;
+      return `the wood is ${formatDegrees(value, units, 'difference')} above the dew point and needs to be ${formatDegrees(limit, units, 'difference')} above it`;
+  }
+
+  function degrees(valueC: number): string {
+    return formatDegrees(valueC, units, 'temperature');
   }
 }

@@ -136,6 +136,7 @@ export function tableCalendar(done: readonly string[] = []): BuyingCalendar {
     handleDryMinute: null,
     allowedFromMinute: 0,
     allowedToMinute: null,
+    heldBy: null,
   });
   return {
     firstDate: MONDAY,
@@ -148,6 +149,7 @@ export function tableCalendar(done: readonly string[] = []): BuyingCalendar {
       readyToHandleMinute: 3 * MIN_PER_DAY,
       readyToAssembleMinute: 4 * MIN_PER_DAY,
       curedMinute: null,
+      uncured: [],
       boundMinute: null,
       gap: null,
       proven: true,

@@ -88,8 +88,8 @@ describe('calendarTasks', () => {
     expect(problems.map(({ code, severity, at }) => [code, severity, at.id])).toEqual([
       ['batch-too-large', 'warning', 'p'],
     ]);
-    expect(problems[0]?.message).toContain('1.60 m2');
-    expect(problems[0]?.message).toContain('1.50 m2');
+    expect(problems[0]?.message).toContain('1.60 m²');
+    expect(problems[0]?.message).toContain('1.50 m²');
   });
 
   it('says that recoat and curing times are missing, and plans with the time to handle', () => {

@@ -1,3 +1,4 @@
+import { formatArea } from '../../display/format-area.ts';
 import { APPLICATION_RATE_M2_PER_MIN } from '../../finish/constants.ts';
 import type { Problem } from '../../problem.ts';
 import { COAT_STEPS, type ProjectInput, type RecipeStep } from '../../project-input.ts';
@@ -43,7 +44,7 @@ export function wetEdgeProblems(input: ProjectInput, pieces: readonly CalendarPi
         'batch-too-large',
         'warning',
         ['steps', limit.step.id, 'method'],
-        `Within the working time of “${limit.name}” one person coats ${limit.areaM2.toFixed(2)} m², but a face of “${largest.name}” has ${largest.areaM2.toFixed(2)} m²${others}.`,
+        `Within the working time of “${limit.name}” one person coats ${formatArea(limit.areaM2, input.settings)}, but a face of “${largest.name}” has ${formatArea(largest.areaM2, input.settings)}${others}.`,
         'Lay this coat by a faster method, choose a slower product, or have a second person keep the edge wet.',
       ),
     ];
