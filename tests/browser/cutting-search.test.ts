@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import type { ProjectState } from '../../server/http/contract.ts';
+import type { CuttingSearchAnswer, ProjectState } from '../../server/http/contract.ts';
 import { hardCutting } from '../http/hard-cutting.ts';
 import { type StartedApp, startApp } from '../http/open-app.ts';
 import { importProject, readProject } from './import-project.ts';
@@ -17,7 +17,7 @@ let browser: OpenBrowser;
 let visits: Visit[] = [];
 
 beforeAll(async () => {
-  app = await startApp({ PLYWRIGHT_CUTTING_SECONDS: '4' });
+  app = await startApp({ PLYWRIGHT_CUTTING_SECONDS: '3' });
   browser = await openBrowser();
 });
 afterAll(async () => {
@@ -104,6 +104,33 @@ describe('the cutting screen during a search', () => {
       await page.waitForSelector('.cutting-search[data-state="running"]');
       await expect.poll(() => sidewaysOverflow(page)).toBe(0);
       expect(await axeFaults(page)).toEqual([]);
+      // The other need not wait for its turn.
+      await page.getByRole('button', { name: 'Stop' }).click();
     }
+  });
+
+  it('says that a search has broken down, and tries again when asked', async () => {
+    const state = await importProject(app.url, hardCutting(2));
+    const visit = await browser.visit(`${app.url}/#/p/${state.id}/settings`);
+    visits.push(visit);
+    const { page } = visit;
+    // What the server would say of it, later than all that it says by itself.
+    await page.route('**/cutting/search', async (route) => {
+      if (route.request().method() !== 'GET') return route.continue();
+      const told = (await (await route.fetch()).json()) as CuttingSearchAnswer;
+      const materials = told.materials.map((one) => ({ ...one, state: 'failed' }));
+      return route.fulfill({ json: { ...told, sequence: 1e9, materials } });
+    });
+    await page.goto(`${app.url}/#/p/${state.id}/cutting`);
+    await page.reload();
+    const strip = page.locator('.cutting-search[data-state="failed"]');
+    await strip.waitFor({ timeout: 20_000 });
+    await expect.poll(() => strip.locator('p').textContent()).toContain('has broken down');
+    expect(await axeFaults(page)).toEqual([]);
+    const asked = page.waitForRequest(
+      (request) => request.method() === 'POST' && request.url().endsWith('/cutting/search'),
+    );
+    await strip.getByRole('button', { name: 'Try again' }).click();
+    expect((await asked).postDataJSON()).toEqual({ materialId: 'birch-ply-18' });
   });
 });

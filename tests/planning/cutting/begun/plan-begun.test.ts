@@ -131,6 +131,21 @@ describe('a plan that is being cut', () => {
     expect([gone.stocks.value, gone.layouts]).toEqual([0, first.layouts]);
   });
 
+  it('keeps parts whose grain matches side by side, and lets them go when they no longer match', () => {
+    const matched = (rows: readonly Row[], name: string): CuttingProject => {
+      const project = cuttingProject([sheet], rows);
+      const parts = project.input.parts.map((part, at) => (at < 2 ? { ...part, grainMatch: name } : part));
+      return { ...project, input: { ...project.input, parts } };
+    };
+    const fronts = [row(600, 180), row(600, 200)];
+    const first = planned(matched(fronts, 'fronts'));
+    const begunFronts = begin(first, 3, [1]);
+    expect(checked(matched(fronts, 'fronts'), begunFronts).layouts).toEqual(first.layouts);
+    const more = checked(matched([...fronts, row(500, 300)], 'fronts'), begunFronts);
+    expect([more.layouts[0]?.cut, more.stocks.value]).toEqual([first.layouts[0]?.cut, 2]);
+    expect(checked(matched([...fronts, row(500, 300)], ''), begunFronts).stocks.value).toBe(1);
+  });
+
   it('keeps boards that are cut to length, too', () => {
     const board = boardProduct(89, [{ lengthMm: 2400, price: 600 }]);
     const first = planned(cuttingProject([board], [row(1000, 89, 2)]));
@@ -179,7 +194,7 @@ describe('whatever was begun and changed', () => {
             }
         },
       ),
-      { numRuns: 80 },
+      { numRuns: 50 },
     );
   });
 });
