@@ -1,6 +1,4 @@
-import type { Database } from 'better-sqlite3';
 import type { Logger } from 'pino';
-import { readCutPieces } from '../../db/cut-pieces.repository.ts';
 import { Refusal } from '../../db/refusal.ts';
 import type { CuttingSearchAnswer, MaterialSearch } from '../http/contract.ts';
 import type { ProjectEvents } from '../http/project-events.ts';
@@ -8,7 +6,6 @@ import type { PlannedProject, ProjectPlans } from '../http/project-plans.ts';
 import type { AnytimePlan } from '../planning/cutting/anytime/cutting-search.ts';
 import { foundFault } from '../planning/cutting/found/found-fault.ts';
 import { foundFromLayouts } from '../planning/cutting/found/found-from-layouts.ts';
-import { layoutKey } from '../planning/cutting/layout-key.ts';
 import type { MaterialPlan } from '../planning/plan-output.ts';
 import type { FoundSheet } from '../planning/project-input.ts';
 import { adviceName, type CuttingAnswer, type CuttingAnswers } from './cutting-answers.ts';
@@ -36,7 +33,6 @@ export interface CuttingSearches {
 }
 
 interface Given {
-  readonly db: Database;
   readonly plans: ProjectPlans;
   readonly events: ProjectEvents;
   readonly answers: CuttingAnswers;
@@ -75,7 +71,7 @@ interface Need {
 }
 
 export function cuttingSearches(given: Given): CuttingSearches {
-  const { db, plans, events, answers, settings, log, now } = given;
+  const { plans, events, answers, settings, log, now } = given;
   const thread = searchThread((report) => guarded(() => hear(report)), given.worker);
   const resting = new Map<number, NodeJS.Timeout>();
   const phases = new Map<string, Pick<MaterialSearch, 'state' | 'since'>>();
@@ -143,23 +139,25 @@ export function cuttingSearches(given: Given): CuttingSearches {
     }
   }
 
-  /** Whether the question of a search is still one of its project's. */
+  /** Whether the question of a search is still one of its project's, and open. */
   function isAsked({ projectId, materialId, hash }: Running): boolean {
     const entry = planned(projectId);
-    return entry !== null && materialLooks(entry).get(materialId)?.asked.question.hash === hash;
+    const look = entry === null ? undefined : materialLooks(entry).get(materialId);
+    return look !== undefined && !isKept(look) && look.asked.question.hash === hash;
   }
 
   /** What there is to do for a material; null for nothing. */
   function needOf({ projectId, materialId, longer }: Wanted, entry: PlannedProject): Need | null {
     const look = materialLooks(entry).get(materialId);
     const material = entry.plan.materials.find(({ id }) => id === materialId);
-    if (look === undefined || material === undefined || isKept(projectId, entry, material)) return null;
+    if (look === undefined || material === undefined || isKept(look)) return null;
     const { hash } = look.asked.question;
     if (!longer && left.get(projectId)?.has(hash) === true) return null;
     const answer = answers.get(projectId, hash);
     const budgetMs = budgetOf(longer, material.proven, answer);
     const advisedCost = adviceNow(look, answer)?.cost ?? null;
-    const toDo = budgetMs > 0 || (advisedCost === null && settings.adviceMs > 0);
+    const advised = advisedCost !== null || settings.adviceMs <= 0 || look.begun !== null;
+    const toDo = budgetMs > 0 || !advised;
     return toDo ? { look, material, answer, budgetMs, advisedCost } : null;
   }
 
@@ -171,12 +169,9 @@ export function cuttingSearches(given: Given): CuttingSearches {
     return rest < LEAST_SEARCH_MS ? 0 : rest;
   }
 
-  /** A plan that is being sawn is not changed under the saw. */
-  function isKept(projectId: number, entry: PlannedProject, material: MaterialPlan): boolean {
-    const ticked = new Set(readCutPieces(db, projectId).map(({ layout }) => layout));
-    if (ticked.size === 0) return false;
-    const { kerfMm } = entry.project.settings;
-    return material.layouts.some((layout) => ticked.has(layoutKey(material.id, layout, kerfMm)));
+  /** A plan that is being sawn is not changed under the saw; what is laid beside its sheets may be. */
+  function isKept({ begun }: MaterialLook): boolean {
+    return begun?.whole === true;
   }
 
   /** Starts the next search when none is on. */
@@ -193,7 +188,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
 
   function begin(wanted: Wanted, { look, material, answer, budgetMs, advisedCost }: Need): void {
     const { question } = look.asked;
-    const start = foundFromLayouts(look.asked, material.layouts);
+    const start = foundFromLayouts(look.asked, look.layouts);
     if (start === null || foundFault(question, start) !== null) {
       log.error({ material: material.id }, 'the plan does not answer its own cutting question');
       fail(wanted.projectId, question.hash);
@@ -218,7 +213,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
       searchMs: budgetMs,
       mostSteps: settings.mostSteps,
       subject: look.subject,
-      adviceMs: settings.adviceMs,
+      adviceMs: look.begun === null ? settings.adviceMs : 0,
       advisedCost,
     });
     announce(wanted.projectId);
@@ -267,7 +262,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
     const look = materialLooks(entry).get(materialId);
     const material = entry.plan.materials.find(({ id }) => id === materialId);
     const current = look?.asked.question.hash === hash && material !== undefined;
-    if (current && isKept(projectId, entry, material)) {
+    if (current && isKept(look)) {
       thread.stop(task.id);
       return;
     }
@@ -282,7 +277,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
     const changesPlan =
       current &&
       (JSON.stringify(sheets) !== JSON.stringify(before?.sheets ?? task.start) ||
-        boundStocks > (material.boundStocks.value ?? 0) ||
+        boundStocks + (look.begun?.bought ?? 0) > (material.boundStocks.value ?? 0) ||
         (plan.cost <= boundCost && !material.proven));
     const answer: CuttingAnswer = {
       question: hash,
@@ -330,14 +325,13 @@ export function cuttingSearches(given: Given): CuttingSearches {
       materials: entry.plan.materials.map((material) => {
         const look = looks.get(material.id);
         const answer = look && answers.get(projectId, look.asked.question.hash);
-        return searchState(entry, material, look, answer, phaseOf(projectId, entry, material, look));
+        return searchState(entry, material, look, answer, phaseOf(projectId, material, look));
       }),
     };
   }
 
   function phaseOf(
     projectId: number,
-    entry: PlannedProject,
     material: MaterialPlan,
     look: MaterialLook | undefined,
   ): Pick<MaterialSearch, 'state' | 'since' | 'budgetMs'> {
@@ -349,7 +343,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
     else if (material.proven) phase = 'proven';
     else if (on !== null) phase = 'running';
     else if (queue.some(isThis)) phase = 'waiting';
-    else if (look !== undefined && isKept(projectId, entry, material)) phase = 'kept';
+    else if (look !== undefined && isKept(look)) phase = 'kept';
     const key = `${projectId} ${material.id}`;
     let known = phases.get(key);
     if (known?.state !== phase) {
@@ -390,6 +384,7 @@ export function cuttingSearches(given: Given): CuttingSearches {
       const layouts = (materials: readonly MaterialPlan[] = []) =>
         JSON.stringify(materials.map((one) => one.layouts));
       answers.touch(projectId);
+      if (running?.projectId === projectId && !isAsked(running)) thread.stop(running.id);
       if (layouts(planned(projectId)?.plan.materials) !== layouts(before)) announce(projectId);
     },
     close() {

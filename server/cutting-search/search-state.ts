@@ -25,7 +25,7 @@ export function searchState(
     stocks: material.stocks.value,
     boundStocks: material.boundStocks.value,
     costMinor: material.costMinor.value,
-    boundCostMinor: inMoney && answer !== undefined ? answer.boundCost : null,
+    boundCostMinor: inMoney && answer !== undefined ? answer.boundCost + (look.begun?.cost ?? 0) : null,
     advice: advice?.map((one) => adviceView(one, entry, material)) ?? null,
   };
 }

@@ -41,7 +41,6 @@ export function createApp(db: Database, config: AppConfig): App {
   const events = projectEvents();
   const settings = config.cutting ?? { ...DEFAULT_CUTTING, searchMs: 0 };
   const cutting = cuttingSearches({
-    db,
     plans,
     events,
     answers,

@@ -121,11 +121,12 @@ export function projectPlans(
         kept.planVersion !== planVersion ||
         kept.expired !== expired
       ) {
-        const input =
+        const stock =
           kept !== null && kept.expired === expired ? kept.input : usable(fullInput, offered, gone);
+        const input = { ...stock, begunPlans: readBegunPlans(db, projectId) };
         const memory = entry?.memory ?? planMemory();
         const foundLayouts = answers.found(projectId);
-        const plan = planner({ ...input, foundLayouts, begunPlans: readBegunPlans(db, projectId) }, memory);
+        const plan = planner({ ...input, foundLayouts }, memory);
         const view = stripWorkings(plan);
         entry = {
           project,

@@ -2,6 +2,7 @@ import { figure } from '../figure.ts';
 import type { MaterialPlan } from '../plan-output.ts';
 import type { Problem } from '../problem.ts';
 import type { ProjectInput } from '../project-input.ts';
+import { begunJob } from './begun/begun-job.ts';
 import { planBegun } from './begun/plan-begun.ts';
 import { foundInstead } from './found/found-instead.ts';
 import { withFound } from './found/with-found.ts';
@@ -62,8 +63,10 @@ export function planMaterial(
     const laid = lay(job.blanks, job.offers, job.costs, { kerfMm, effort, stages: job.stages });
     return withFound(laid, job, kerfMm, input.foundLayouts);
   };
-  const begun = planBegun(material, input, make);
-  if (begun !== null)
-    return { plan: { ...common, ...figures.ofPlan(begun.laid, begun.job) }, problems: begun.problems };
+  const begun = begunJob(material, input);
+  if (begun !== null) {
+    const laid = planBegun(begun, make);
+    return { plan: { ...common, ...figures.ofPlan(laid, begun.all) }, problems: begun.problems };
+  }
   return { plan: { ...common, ...figures.ofPlan(make(job), job) }, problems };
 }

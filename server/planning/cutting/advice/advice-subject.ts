@@ -1,5 +1,6 @@
 import type { PartPlan } from '../../plan-output.ts';
 import type { ProjectInput } from '../../project-input.ts';
+import { begunJob } from '../begun/begun-job.ts';
 import { askedQuestion } from '../found/cutting-question.ts';
 import { stableHash } from '../found/stable-hash.ts';
 import { materialBlanks } from '../material-blanks.ts';
@@ -42,7 +43,7 @@ export function adviceSubject(
   const { kerfMm, units } = input.settings;
   const material = materialBlanks(input, parts).find(({ product }) => product.id === materialId);
   if (material === undefined) return null;
-  const { job } = materialJob(material, input);
+  const job = begunJob(material, input)?.open ?? materialJob(material, input).job;
   if (job === null || job.blanks.length === 0) return null;
   const rows = new Map(input.parts.map((row) => [row.id, row]));
   const hiddenPartIds = job.blanks.flatMap(({ partId, grain, match }) => {

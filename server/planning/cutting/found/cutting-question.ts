@@ -1,5 +1,6 @@
 import type { PartPlan } from '../../plan-output.ts';
 import type { ProjectInput } from '../../project-input.ts';
+import { begunJob } from '../begun/begun-job.ts';
 import { type Blank, laidSize } from '../blank.ts';
 import { FIT_TOLERANCE_MM, GRID_PER_MM, MOST_KERF_MM } from '../constants.ts';
 import { usableSize } from '../fit-problem.ts';
@@ -38,7 +39,7 @@ export interface AskedQuestion {
 }
 
 /**
- * The cutting question of one material.
+ * The cutting question of one material; where sheets are being cut, of what is to be laid beside them.
  *
  * `input`, `parts`: as for planMaterials, mm. `materialId`: product id. Result: the question with what stands behind
  * it; null where there is nothing to cut, no size is known, or kerf or trim cannot be used. Rule of ours, no source.
@@ -53,7 +54,7 @@ export function cuttingQuestion(
     return null;
   const material = materialBlanks(input, parts).find(({ product }) => product.id === materialId);
   if (material === undefined) return null;
-  const { job } = materialJob(material, input);
+  const job = begunJob(material, input)?.open ?? materialJob(material, input).job;
   return job === null || job.blanks.length === 0 ? null : askedQuestion(job, kerfMm);
 }
 
