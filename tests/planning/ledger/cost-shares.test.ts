@@ -89,6 +89,19 @@ describe('what the parts cost', () => {
     expect(costs([item('hardware', 'hinge', 300)])).toEqual([200, 100]);
   });
 
+  it('says what each heading has in it', () => {
+    const { parts } = costShares(
+      [item('sheets', 'ply', 10000), item('finish', 'varnish', 2500), item('other', null, 1250)],
+      input,
+      made,
+    );
+    expect(parts[0]?.cost.working.inputs.map(({ name, value }) => [name, value])).toEqual([
+      ['sheets: what it takes', 8000],
+      ['finish: what it takes', 2500],
+      ['other: its share of what no part takes by itself', 1050],
+    ]);
+  });
+
   it('adds up over the sections, with the cost of a square metre finished', () => {
     const { sections, parts } = costShares([item('sheets', 'ply', 10000)], input, made);
     // The sides have one face finished each: 0.8 m2 in all, 8000 / 0.8 = 10000.
