@@ -27,7 +27,7 @@ export function renderCalendarScreen(state: AppState): TemplateResult {
     <div class="page-head">
       <div>
         <h1 id="calendar-title">Calendar</h1>
-        ${renderAnswer(calendar)}
+        ${renderAnswer(calendar, state)}
       </div>
       <div class="page-acts">
         <button type="button" class="button" @click=${goToSetup}>Shop set-up</button>
@@ -40,7 +40,9 @@ export function renderCalendarScreen(state: AppState): TemplateResult {
   </section>`;
 }
 
-function renderAnswer(calendar: CalendarBook | null): TemplateResult {
+function renderAnswer(calendar: CalendarBook | null, state: AppState): TemplateResult {
+  if (calendar === null && state.calendar?.state === 'ready')
+    return html`<p class="calendar-answer" role="status">There is no plan: what it needs first stands below.</p>`;
   if (calendar === null)
     return html`<p class="calendar-answer" role="status">The first plan is being worked out.</p>`;
   const { plan, clock } = calendar;
