@@ -22,7 +22,8 @@ export function matchBlanks(
   product: Product,
   offers: readonly StockOffer[],
 ): { blanks: Blank[]; problems: Problem[] } {
-  const matchOf = new Map(parts.map(({ id, grainMatch }) => [id, grainMatch.trim()]));
+  const matchOf = new Map<string, string>();
+  for (const { id, grainMatch } of parts) if (grainMatch !== '') matchOf.set(id, grainMatch.trim());
   const names = new Set(blanks.map(({ partId }) => matchOf.get(partId) ?? ''));
   names.delete('');
   if (names.size === 0) return { blanks: [...blanks], problems: [] };

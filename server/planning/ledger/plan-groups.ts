@@ -18,10 +18,7 @@ const LISTED_ROWS = 40;
 export function planGroups(parts: readonly PartInput[], plans: readonly PartPlan[]): PlanGroups {
   if (parts.length !== plans.length)
     throw new RangeError(`planGroups: ${parts.length} parts but ${plans.length} part plans`);
-  const rows = parts.flatMap((part, index): Row[] => {
-    const plan = plans[index];
-    return plan === undefined ? [] : [{ part, plan }];
-  });
+  const rows = parts.map((part, index): Row => ({ part, plan: plans[index] as PartPlan }));
   return {
     sections: groups(rows, ({ part }) => part.section),
     materials: groups(rows, ({ part }) => part.materialId),
@@ -36,8 +33,9 @@ interface Row {
 function groups(rows: readonly Row[], idOf: (row: Row) => string): GroupPlan[] {
   const byId = new Map<string, Row[]>();
   for (const row of rows) {
-    const members = byId.get(idOf(row));
-    if (members === undefined) byId.set(idOf(row), [row]);
+    const id = idOf(row);
+    const members = byId.get(id);
+    if (members === undefined) byId.set(id, [row]);
     else members.push(row);
   }
   return [...byId].map(([id, members]) => ({

@@ -16,13 +16,18 @@ export function sumKnown(
   summands: readonly Figure[],
   inputs?: readonly WorkingInput[],
 ): Figure {
-  const values = summands.flatMap(({ value }) => (value === null ? [] : [value]));
-  const unknown = summands.length - values.length;
-  const total =
-    summands.length > 0 && values.length === 0 ? null : values.reduce((left, right) => left + right, 0);
+  let sum = 0;
+  let known = 0;
+  for (const { value } of summands) {
+    if (value === null) continue;
+    sum += value;
+    known++;
+  }
+  const unknown = summands.length - known;
+  const total = summands.length > 0 && known === 0 ? null : sum;
   return figure(total, unit, {
     rule,
-    inputs: inputs ?? [{ name: summandName, value: values.length, unit: 'pcs' }],
+    inputs: inputs ?? [{ name: summandName, value: known, unit: 'pcs' }],
     ...(unknown > 0
       ? { notes: [`${unknown} of ${summands.length} ${summandName} are unknown and left out of the sum.`] }
       : {}),
