@@ -8,10 +8,16 @@ import { getState } from '../state/store.ts';
 
 const TABLES: readonly (readonly [table: ExportTableName, name: string, holds: string])[] = [
   ['parts', 'Part list', 'as typed and as read; can be imported again'],
+  ['named-sizes', 'Named sizes', 'as typed, and what each comes to'],
+  ['part-groups', 'Part groups', 'sums by section and by material'],
   ['cut-list', 'Cut list', 'sizes for the saw, by material'],
+  ['sheets', 'Sheets', 'what to buy of each material, and its cost'],
+  ['sheet-pieces', 'Sheet pieces', 'what is cut from which sheet'],
+  ['saw-cuts', 'Saw cuts', 'every cut in its order, with the fence'],
   ['banding-strips', 'Banding strips', 'every strip, with its length'],
   ['banding-rolls', 'Banding rolls', 'what is cut from which roll'],
   ['finish-coats', 'Finish coats', 'every coat, with its liquid'],
+  ['coat-calendar', 'Coat calendar', 'every task, with its date and its times'],
   ['buy-list', 'Buy list', 'packs and prices, by supplier'],
   ['costs', 'Costs', 'by category, with tax'],
   ['order-list', 'Order list', 'what is still to be ordered, and every order with its deliveries'],

@@ -1,10 +1,16 @@
 /** The tables that can be taken out of a project, in the order they are offered. */
 export const EXPORT_TABLES = [
   'parts',
+  'named-sizes',
+  'part-groups',
   'cut-list',
+  'sheets',
+  'sheet-pieces',
+  'saw-cuts',
   'banding-strips',
   'banding-rolls',
   'finish-coats',
+  'coat-calendar',
   'buy-list',
   'costs',
   'order-list',

@@ -5,6 +5,7 @@ import { makeExportTable } from '../../exchange/export/make-export-table.ts';
 import { writeCsv } from '../../exchange/export/write-csv.ts';
 import { writeWorkbook } from '../../exchange/export/write-workbook.ts';
 import type { AppContext } from '../app-context.ts';
+import { buyingCalendar } from '../buying-calendar.ts';
 import { projectLedger } from '../project-ledger.ts';
 import { type Route, route } from '../route.ts';
 import { projectParams } from '../schemas.ts';
@@ -72,7 +73,8 @@ export const exportRoutes: readonly Route[] = [
 function tablesOf(projectId: number, context: AppContext) {
   const { entry, buying, ledger } = projectLedger(projectId, context);
   const { input, plan } = entry;
+  const calendar = buyingCalendar(context.calendars.state(projectId));
   const table = (name: ExportTableName): ExportTable =>
-    makeExportTable(name, input, plan, { buying, ledger });
+    makeExportTable(name, input, plan, { buying, ledger, calendar });
   return { input, table };
 }

@@ -2,6 +2,7 @@ import { readCatalogue } from '../../../db/catalogue/read-catalogue.ts';
 import type { ExportTable, ExportTableName } from '../../../server/exchange/export/export-table.ts';
 import { makeExportTable } from '../../../server/exchange/export/make-export-table.ts';
 import { readProjectDocument } from '../../../server/exchange/project-document.ts';
+import type { BuyingCalendar } from '../../../server/planning/buying/dates/needed-by.ts';
 import { planPurchases } from '../../../server/planning/buying/plan-purchases.ts';
 import { planLedger } from '../../../server/planning/ledger/plan-ledger.ts';
 import { plan } from '../../../server/planning/plan.ts';
@@ -21,15 +22,15 @@ const TODAY = '2027-03-10';
 export const shipped = readCatalogue();
 
 /** A project document, read with the shipped catalogue and planned. */
-export function plannedDocument(document: object): PlannedDocument {
+export function plannedDocument(document: object, calendar: BuyingCalendar | null = null): PlannedDocument {
   const read = readProjectDocument({ format: 'plywright-project', version: 1, ...document }, shipped);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const { input } = read;
   const made = plan(input);
-  const buying = planPurchases({ input, plan: made, today: TODAY, calendar: null });
+  const buying = planPurchases({ input, plan: made, today: TODAY, calendar });
   const ledger = planLedger({ input, plan: made, buying, handsOnMin: null, today: TODAY });
   const table = (name: ExportTableName): ExportTable =>
-    makeExportTable(name, input, made, { buying, ledger });
+    makeExportTable(name, input, made, { buying, ledger, calendar });
   return {
     input,
     plan: made,

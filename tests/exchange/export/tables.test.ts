@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EXPORT_TABLES } from '../../../server/exchange/export/export-table.ts';
+import type { CalendarPlan } from '../../../server/planning/calendar/calendar-plan.ts';
 import { ownProduct, pack, plannedDocument, typical } from './planned-document.ts';
 
 const sheetSize = { lengthMm: 2440, widthMm: 1220 };
@@ -130,6 +131,93 @@ describe('the tables of a project', () => {
     });
     expect(cut.column('cut-list', 'Part')).toEqual(['long', 'short', 'odd', 'rail']);
     expect(cut.column('cut-list', 'Cut length (mm)')).toEqual([700, 200, null, 500]);
+  });
+
+  it('list the named sizes as typed and in the unit of the project', () => {
+    expect(metric.column('named-sizes', 'Name')).toEqual(['depth']);
+    expect(metric.column('named-sizes', 'As typed')).toEqual(['300']);
+    expect(metric.column('named-sizes', 'Value (mm)')).toEqual([300]);
+    expect(us.column('named-sizes', 'Value (in)')).toEqual([300]);
+  });
+
+  it('sum the parts by section and by material', () => {
+    expect(metric.column('part-groups', 'By')).toEqual(['section', 'section', 'material']);
+    expect(metric.column('part-groups', 'Group')).toEqual(['left', 'none', 'ply in full']);
+    // Two shelves and one odd part.
+    expect(metric.column('part-groups', 'Pieces')).toEqual([2, 1, 3]);
+  });
+
+  it('say how many sheets to buy, what they cost and how few there could be', () => {
+    // Two shelves of 1000 x 279.5 fit one sheet of 80.50; the odd part has no length and is in no plan.
+    const [row, ...rest] = metric.table('sheets').rows;
+    expect(rest).toEqual([]);
+    expect(metric.column('sheets', 'To buy')).toEqual([1]);
+    expect(metric.column('sheets', 'Fewest possible')).toEqual([1]);
+    expect(metric.column('sheets', 'Proven best')).toEqual(['yes']);
+    expect(metric.column('sheets', 'Cost (EUR)')).toEqual([80.5]);
+    expect(row?.[0]).toBe('ply in full');
+  });
+
+  it('list the pieces of each sheet, which cover it with what is left over', () => {
+    const pieces = metric.column('sheet-pieces', 'Piece');
+    const along = metric.column('sheet-pieces', 'Along the sheet (mm)') as number[];
+    const across = metric.column('sheet-pieces', 'Across the sheet (mm)') as number[];
+    expect(pieces.filter((name) => name === 'Shelf')).toHaveLength(2);
+    expect(pieces).toContain('left over');
+    // No kerf and no trim: 2440 x 1220.
+    const area = along.reduce((sum, length, index) => sum + length * (across[index] ?? 0), 0);
+    expect(area).toBeCloseTo(2440 * 1220, 3);
+  });
+
+  it('list the saw cuts in their order, each piece freed once', () => {
+    const numbers = metric.column('saw-cuts', 'Cut') as number[];
+    expect(numbers).toEqual(numbers.map((_, index) => index + 1));
+    const freed = metric.column('saw-cuts', 'Frees').flatMap((names) => String(names).split(', '));
+    expect(freed.filter((name) => name === 'Shelf')).toHaveLength(2);
+    // One cut has the fence at the width of a shelf: 300 - 20.5.
+    expect(metric.column('saw-cuts', 'Set to (mm)')).toContain(279.5);
+  });
+
+  it('give the tasks of the coat calendar by the clock on the wall, and none before there is one', () => {
+    expect(metric.table('coat-calendar').rows).toEqual([]);
+    const task = {
+      id: 't',
+      batchId: '1',
+      recipeId: 'clear',
+      stepId: 'a',
+      number: 1,
+      kind: 'topcoat',
+      name: 'varnish',
+      method: 'brush',
+      face: 'show',
+      areaM2: 0.5,
+      state: 'planned',
+      // 09:30 on the second day; clocks are put forward an hour at 02:00 of it (minute 1560).
+      startMinute: 1440 + 8 * 60 + 30,
+      endMinute: 1440 + 9 * 60,
+      handsOnMin: 30,
+      scuffFirst: false,
+      layFromMinute: null,
+      layToMinute: null,
+      touchDryMinute: null,
+      handleDryMinute: 2880 + 60,
+      allowedFromMinute: 0,
+      allowedToMinute: null,
+    } as const;
+    const planned = plannedDocument(document, {
+      plan: { tasks: [task], batches: [] } as unknown as CalendarPlan,
+      firstDate: '2027-03-27',
+      clockShifts: [{ fromMinute: 1560, aheadMin: 60 }],
+      stale: true,
+    });
+    const cell = (heading: string) => planned.column('coat-calendar', heading)[0];
+    expect(cell('Begins')).toBe('2027-03-28 09:30');
+    expect(cell('Ends')).toBe('2027-03-28 10:00');
+    expect(cell('Dry to handle')).toBe('2027-03-29 02:00');
+    expect(cell('Not before')).toBe('2027-03-27 00:00');
+    expect([cell('Dry to touch'), cell('Not after')]).toEqual([null, null]);
+    expect([cell('Finish'), cell('Hands on (min)')]).toEqual(['Clear', 30]);
+    expect(cell('Up to date')).toBe('no, planned anew');
   });
 
   it('list every strip with the spare, and the same strips by roll with what is left', () => {

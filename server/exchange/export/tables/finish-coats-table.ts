@@ -1,7 +1,8 @@
 import type { CoatPlan, Plan, RecipePlan } from '../../../planning/plan-output.ts';
-import type { ApplicationMethod, ProjectInput, StepKind } from '../../../planning/project-input.ts';
+import type { ProjectInput } from '../../../planning/project-input.ts';
 import { columnMakers } from '../column-makers.ts';
 import { type ExportTable, exportTable } from '../export-table.ts';
+import { KIND_WORDS, METHOD_WORDS } from './step-words.ts';
 
 interface Row {
   readonly recipe: RecipePlan;
@@ -10,25 +11,6 @@ interface Row {
   /** Null for a pass that lays no liquid, or one that is a single product. */
   readonly share: CoatPlan['shares'][number] | null;
 }
-
-const KIND_WORDS: Readonly<Record<StepKind, string>> = {
-  sand: 'sand',
-  dust: 'dust off',
-  condition: 'condition',
-  stain: 'stain',
-  seal: 'seal',
-  topcoat: 'topcoat',
-  scuff: 'scuff-sand',
-  cure: 'cure',
-};
-const METHOD_WORDS: Readonly<Record<ApplicationMethod, string>> = {
-  brush: 'brush',
-  roller: 'roller',
-  wipe: 'wipe',
-  'spray-hvlp': 'spray, HVLP',
-  'spray-airless': 'spray, airless',
-  'spray-air': 'spray, air',
-};
 
 /**
  * Every coat and every pass of dry work, in order. A coat mixed from several products has one line per product below
