@@ -6,7 +6,7 @@ import type { ProjectInput } from '../project-input.ts';
 import type { OrderPack } from './buying-plan.ts';
 import { orderedAmounts } from './line-amounts.ts';
 import type { OrderLineCounts } from './orders/order-line-counts.ts';
-import type { OpenLine } from './place-lines.ts';
+import type { OpenLine } from './placed-line.ts';
 
 /**
  * What is still to be ordered of a line added by hand that is not in the catalogue?

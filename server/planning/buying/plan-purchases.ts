@@ -1,23 +1,23 @@
-import { figure } from '../figure.ts';
-import { CATEGORY_OF_KIND } from '../ledger/constants.ts';
 import type { BuyLine, Plan } from '../plan-output.ts';
 import type { Product } from '../product.ts';
 import type { ProjectInput } from '../project-input.ts';
-import type { BuyingLine, BuyingPlan } from './buying-plan.ts';
+import type { BuyingPlan } from './buying-plan.ts';
 import { type BuyingCalendar, neededByReader } from './dates/needed-by.ts';
 import { extraPurchase } from './extra-purchase.ts';
 import { groupedBy } from './grouped-by.ts';
 import { type BorrowedAmount, lineAmounts, orderedAmounts } from './line-amounts.ts';
+import { nothingOf, withOrderedOnly } from './ordered-only-lines.ts';
 import { orderLineCounts } from './orders/order-line-counts.ts';
 import { orderStates } from './orders/order-states.ts';
-import { type OpenLine, placeLines } from './place-lines.ts';
+import { piecesFigure, piecesWanted } from './pieces-wanted.ts';
+import { placeLines } from './place-lines.ts';
+import type { OpenLine } from './placed-line.ts';
 import { purchaseProblems } from './problems/purchase-problems.ts';
 import { coatUses } from './stock/coat-uses.ts';
 import { gotCoverages } from './stock/got-coverages.ts';
 import { productStocks } from './stock/product-stock.ts';
 import { stockItems } from './stock/stock-items.ts';
 import { lineOffers, type Wanted } from './suppliers/line-offers.ts';
-import { piecesToOrder } from './suppliers/pieces-to-order.ts';
 import { supplierBaskets } from './suppliers/supplier-baskets.ts';
 
 export interface PurchaseQuestion {
@@ -71,7 +71,17 @@ export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion
     const cut = isCutToSize(product);
     const lent = cut ? [] : borrow(amounts.toOrder.value ?? 0, stands);
     const final = lent.length === 0 ? amounts : amountsOf(line, product, lent);
-    const wanted = cut ? piecesWanted(line, product, stands) : amountWanted(final.toOrder.value);
+    const wanted = cut
+      ? piecesWanted({
+          line,
+          products: [product, ...stands].map((one) => ({
+            product: one,
+            orderLines: orderedOf.get(one.id) ?? [],
+          })),
+          counts,
+          takenByHand: stocks.get(product.id)?.usedByHand ?? 0,
+        })
+      : amountWanted(final.toOrder.value);
     const offers =
       wanted === null
         ? []
@@ -83,9 +93,9 @@ export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion
     return { line, product, amounts: { ...final, toOrder }, offers, extraPacks: null };
   });
 
-  const placed = placeLines({ lines, input, neededBy, today });
   const orders = orderStates(input, counts, today);
   const taxPercent = usableTax(settings.taxPercent);
+  const placed = placeLines({ lines, input, neededBy, today, taxPercent });
   return {
     today,
     lines: placed.lines,
@@ -128,91 +138,10 @@ export function planPurchases({ input, plan, today, calendar }: PurchaseQuestion
       return [{ name, amount, here, open: Math.min(amount - here, ordered.open) }];
     });
   }
-
-  function piecesWanted(line: BuyLine, product: Product, stands: readonly Product[]): Wanted | null {
-    if (line.toBuy.value === null) return null;
-    const planned = line.packs.flatMap(({ id, count }) => {
-      const pack = product.packs.find((one) => one.id === id);
-      return pack === undefined ? [] : [{ pack, count }];
-    });
-    const spoiled = Math.floor((stocks.get(product.id)?.usedByHand ?? 0) / (planned[0]?.pack.amount ?? 1));
-    const ordered = [product, ...stands].flatMap(({ id, packs }) =>
-      (orderedOf.get(id) ?? []).map((row) => ({
-        pack: packs.find((one) => one.id === row.packId) ?? null,
-        amount: row.packAmount,
-        count: counts.get(row.id)?.kept ?? 0,
-      })),
-    );
-    const more = planned.map((one, at) => (at === 0 ? { ...one, count: one.count + spoiled } : one));
-    return { kind: 'pieces', packs: piecesToOrder(more, ordered) };
-  }
 }
 
 function amountWanted(amount: number | null): Wanted | null {
   return amount === null ? null : { kind: 'amount', amount };
-}
-
-function piecesFigure(line: BuyLine, wanted: Extract<Wanted, { kind: 'pieces' }>): BuyingLine['toOrder'] {
-  return figure(
-    wanted.packs.reduce((sum, { pack, count }) => sum + pack.amount * count, 0),
-    line.unit,
-    {
-      rule: 'to order = the whole packs of the cutting plan that are not ordered yet',
-      inputs: [
-        ...line.packs.map(({ label, count }) => ({
-          name: `${label} in the cutting plan`,
-          value: count,
-          unit: 'pcs' as const,
-        })),
-        ...wanted.packs.map(({ pack, count }) => ({
-          name: `${pack.label} still to order`,
-          value: count,
-          unit: 'pcs' as const,
-        })),
-      ],
-    },
-  );
-}
-
-/** The plan's lines, and one for each catalogue product that is ordered although nothing needs it any more. */
-function withOrderedOnly(
-  lines: readonly BuyLine[],
-  { orderLines, substitutes }: ProjectInput,
-  products: ReadonlyMap<string, Product>,
-): readonly BuyLine[] {
-  const known = new Set([
-    ...lines.map(({ productId }) => productId ?? ''),
-    ...substitutes.map(({ substituteId }) => substituteId),
-  ]);
-  const more = [...new Set(orderLines.map(({ productId }) => productId))].flatMap((id) => {
-    const product = products.get(id);
-    return product === undefined || known.has(id) ? [] : [nothingOf(product)];
-  });
-  return [...lines, ...more];
-}
-
-function nothingOf(product: Product): BuyLine {
-  const none = figure(0, product.unit, { rule: 'nothing in the project needs it', inputs: [] });
-  const free = figure(0, 'minor', { rule: 'nothing to buy', inputs: [] });
-  return {
-    id: product.id,
-    productId: product.id,
-    name: product.name,
-    category: CATEGORY_OF_KIND[product.kind],
-    supplierId: null,
-    supplierName: '',
-    unit: product.unit,
-    need: none,
-    onHand: none,
-    toBuy: none,
-    packs: [],
-    boughtAmount: none,
-    leftover: none,
-    cost: free,
-    fewestPacks: [],
-    fewestPacksCost: free,
-    notes: ['Ordered, although nothing in the project needs it now.'],
-  };
 }
 
 function isCutToSize({ kind }: Product): boolean {

@@ -1,5 +1,7 @@
-import { MOST_CHOICES, MOST_SUPPLIERS } from '../constants.ts';
-import { type SupplierTerms, supplierCharges } from './supplier-charges.ts';
+import { MOST_CHOICES } from '../constants.ts';
+import { chargesOf, leastCharges, type Offer, restOf } from './least-charges.ts';
+import type { SupplierTerms } from './supplier-charges.ts';
+import { supplierSets } from './supplier-sets.ts';
 
 /** One line and what it costs at each supplier that has it, whole minor units without tax; one offer per supplier. */
 export interface LineOffers {
@@ -21,9 +23,6 @@ export interface SuppliersChoice {
 
 /** Sums of fractions may be this much off a whole number. */
 const DUST = 1e-6;
-
-/** Offers of one line within the suppliers that are open: supplier index and cost. */
-type Offer = readonly [supplier: number, costMinor: number, index: number];
 
 /**
  * From whom is each line ordered, so that goods, delivery and surcharges together cost least?
@@ -56,17 +55,21 @@ export function chooseSuppliers({
 }): SuppliersChoice {
   check(lines);
   const ids = [...new Set(lines.flatMap(({ offers }) => offers.map(({ supplierId }) => supplierId)))];
-  const suppliers = ids.map((id) => terms.find((one) => one.id === id) ?? freeOf(id));
+  // Among equal totals the fewest orders: all money counts `scale` times, and each order one on top.
+  const scale = ids.length + 1;
+  const suppliers = ids.map((id) => scaled(terms.find((one) => one.id === id) ?? freeOf(id), scale));
   const jobs = lines.map(({ offers }) =>
-    offers.map(({ supplierId, costMinor }, index): Offer => [ids.indexOf(supplierId), costMinor, index]),
+    offers.map(
+      ({ supplierId, costMinor }, index): Offer => [ids.indexOf(supplierId), costMinor * scale, index],
+    ),
   );
   const real = jobs.filter((offers) => offers.length > 0);
   const cheapest = real.map(cheapestOf);
-  const lineByLineMinor = totalOf(cheapest, suppliers);
-  let best = { total: lineByLineMinor, offers: cheapest };
+  const lineByLine = totalOf(cheapest, suppliers);
+  let best = { total: lineByLine, offers: cheapest };
   let looked = 0;
 
-  const sets = openSets(real, suppliers);
+  const sets = supplierSets(real, suppliers);
   let unlooked = Number.POSITIVE_INFINITY;
   for (const { bound, open } of sets.list) {
     if (cannotBeat(bound)) break;
@@ -80,10 +83,13 @@ export function chooseSuppliers({
   let at = 0;
   return {
     chosen: jobs.map((offers) => (offers.length === 0 ? -1 : (best.offers[at++]?.[2] ?? -1))),
-    totalMinor: best.total,
-    boundMinor: Math.min(best.total, Math.ceil(unlooked - DUST)),
+    totalMinor: Math.floor(best.total / scale),
+    boundMinor: Math.min(
+      Math.floor(best.total / scale),
+      Math.max(0, Math.ceil((unlooked - ids.length) / scale - DUST)),
+    ),
     proven: unlooked >= best.total,
-    lineByLineMinor,
+    lineByLineMinor: Math.floor(lineByLine / scale),
   };
 
   /** Totals are whole: a bound above the best less one cannot lead to a better one. */
@@ -133,100 +139,12 @@ export function chooseSuppliers({
   }
 }
 
-/** Lines not assigned yet: what they cost at least, and what they can bring each supplier. */
-interface Rest {
-  readonly leastMinor: number;
-  /** Goods that fall to each supplier when every line goes where it is cheapest. */
-  readonly fallMinor: readonly number[];
-  /** Per supplier the other lines it could have: goods and cost beyond the cheapest, best value first. */
-  readonly more: readonly (readonly (readonly [goodsMinor: number, extraMinor: number])[])[];
-}
-
-function restOf(lines: readonly (readonly Offer[])[], count: number): Rest {
-  const fall = new Array<number>(count).fill(0);
-  const more: [number, number][][] = Array.from({ length: count }, () => []);
-  let leastMinor = 0;
-  for (const offers of lines) {
-    const [at, least] = offers[0] as Offer;
-    leastMinor += least;
-    fall[at] = (fall[at] ?? 0) + least;
-    for (const [supplier, cost] of offers)
-      if (supplier !== at && cost > 0) more[supplier]?.push([cost, cost - least]);
-  }
-  for (const list of more) list.sort((one, other) => one[1] * other[0] - other[1] * one[0]);
-  return { leastMinor, fallMinor: fall, more };
-}
-
-/** Per open supplier the least it can still cost beyond the goods at their cheapest. */
-function leastCharges(
-  open: number,
-  goods: readonly number[],
-  { fallMinor, more }: Rest,
-  suppliers: readonly SupplierTerms[],
-): number {
-  let sum = 0;
-  for (let at = 0; at < suppliers.length; at++) {
-    if (!(open & (1 << at))) continue;
-    const terms = suppliers[at] as SupplierTerms;
-    const have = (goods[at] ?? 0) + (fallMinor[at] ?? 0);
-    let least = chargesOf(terms, have);
-    for (const target of [terms.freeFromMinor, terms.minimumMinor])
-      if (target !== null && target > have && least > 0)
-        least = Math.min(least, chargesOf(terms, target) + extraFor(target - have, more[at] ?? []));
-    sum += least;
-  }
-  return sum;
-}
-
-function extraFor(gap: number, more: readonly (readonly [number, number])[]): number {
-  let open = gap;
-  let extra = 0;
-  for (const [goods, beyond] of more) {
-    if (goods >= open) return extra + (beyond * open) / goods;
-    open -= goods;
-    extra += beyond;
-  }
-  return Number.POSITIVE_INFINITY;
-}
-
-/** Every set of suppliers that has all lines, by the least it can cost, then by how few they are. */
-function openSets(
-  lines: readonly (readonly Offer[])[],
-  suppliers: readonly SupplierTerms[],
-): {
-  readonly list: readonly { readonly open: number; readonly bound: number }[];
-  readonly complete: boolean;
-} {
-  const count = Math.min(suppliers.length, MOST_SUPPLIERS);
-  const list: { open: number; bound: number; count: number }[] = [];
-  const none = suppliers.map(() => 0);
-  for (let open = 1; open < 1 << count; open++) {
-    const within = lines.map((offers) =>
-      offers.filter(([supplier]) => open & (1 << supplier)).sort((one, other) => one[1] - other[1]),
-    );
-    if (within.some(({ length }) => length === 0)) continue;
-    const rest = restOf(within, suppliers.length);
-    list.push({
-      open,
-      bound: rest.leastMinor + leastCharges(open, none, rest, suppliers),
-      count: bits(open),
-    });
-  }
-  list.sort((one, other) => one.bound - other.bound || one.count - other.count);
-  return { list, complete: count === suppliers.length };
-}
-
 function totalOf(offers: readonly Offer[], suppliers: readonly SupplierTerms[]): number {
   const goods = new Map<number, number>();
   for (const [supplier, cost] of offers) goods.set(supplier, (goods.get(supplier) ?? 0) + cost);
   let total = 0;
   for (const [supplier, sum] of goods) total += sum + chargesOf(suppliers[supplier] as SupplierTerms, sum);
   return total;
-}
-
-function chargesOf(terms: SupplierTerms, goodsMinor: number): number {
-  const { deliveryMinor, surchargeMinor } = supplierCharges(terms, goodsMinor);
-  return deliveryMinor + surchargeMinor;
 }
 
 function cheapestOf(offers: readonly Offer[]): Offer {
@@ -241,10 +159,15 @@ function regret(offers: readonly Offer[]): number {
   return (offers[1]?.[1] ?? 0) - (offers[0]?.[1] ?? 0);
 }
 
-function bits(mask: number): number {
-  let count = 0;
-  for (let rest = mask; rest > 0; rest &= rest - 1) count++;
-  return count;
+function scaled(terms: SupplierTerms, scale: number): SupplierTerms {
+  const { id, deliveryMinor, freeFromMinor, minimumMinor, surchargeMinor } = terms;
+  return {
+    id,
+    deliveryMinor: deliveryMinor * scale,
+    freeFromMinor: freeFromMinor === null ? null : freeFromMinor * scale,
+    minimumMinor: minimumMinor === null ? null : minimumMinor * scale,
+    surchargeMinor: surchargeMinor * scale,
+  };
 }
 
 function freeOf(id: string): SupplierTerms {
