@@ -389,6 +389,7 @@ describe('the page', () => {
       ['finish', 'Finish'],
       ['buy', 'Buy'],
       ['ledger', 'Ledger'],
+      ['quotes', 'Quotes'],
       ['catalogue', 'Catalogue'],
       ['settings', 'Settings'],
       ['parts', 'Parts'],
