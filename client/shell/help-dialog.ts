@@ -56,6 +56,7 @@ const SHORTCUTS: readonly {
       ['Ctrl+Z', 'undoes'],
       ['Ctrl+Y, Ctrl+Shift+Z', 'does again'],
       ['F6, Shift+F6', 'goes to the next or last region of the page'],
+      ['Ctrl+P', 'prints the room as a sheet of paper'],
       ['Escape', 'closes the working and the problems'],
       ['?', 'opens this list'],
     ],

@@ -50,6 +50,7 @@ const PAPERS: readonly Paper[] = [
     words: ['Day 1 of', 'Seal', 'Begun at', 'Oily rags'],
     pages: [2, 30],
   },
+  { screen: 'air', sheet: '#paper', words: ['Air check', 'Fresh air', 'Day by day'], pages: [1, 2] },
   { screen: 'buy', sheet: '#paper', words: ['Buy list', 'Bicycle-workshop wall cabinet'], pages: [1, 3] },
   { screen: 'ledger', sheet: '#paper', words: ['Ledger', 'Sheets', 'Total', 'Orders'], pages: [1, 2] },
   { screen: 'quotes', sheet: '#paper', words: ['Quote:', 'What is built', 'Total'], pages: [1, 1] },
