@@ -82,6 +82,32 @@ describe('a quote', () => {
     for (const secret of ['411.17', '53.45', 'arkup']) expect(broken).not.toContain(secret);
   });
 
+  it('is printed alone, whichever of several it is', async () => {
+    const { page, stored } = await openCabinet();
+    await page.locator('[data-add="quotes"]').click();
+    await countOf(page, '[data-row^="quotes/"]', 2);
+    const second = (await stored()).rows.quotes[1];
+    await type(page, `quotes/${second?.id}/title`, 'The same in oak');
+    await type(page, `quotes/${second?.id}/customer`, 'Another reader');
+    await page.evaluate(() => {
+      window.print = () => {
+        dispatchEvent(new Event('beforeprint'));
+        document.body.dataset.printed = document.querySelector<HTMLElement>('#paper')?.textContent ?? '';
+        dispatchEvent(new Event('afterprint'));
+      };
+    });
+    const sheet = async () => (await page.locator('body').getAttribute('data-printed')) ?? '';
+    await page.getByRole('button', { name: 'Print the sheet for the customer, The same in oak' }).click();
+    await expect.poll(sheet).toContain('The same in oak');
+    expect(await sheet()).toContain('Another reader');
+    expect(await sheet()).not.toContain('Wall cabinet');
+    // By the keys of the browser it is the quote one is at.
+    await page.locator('[data-at$="/title"]').first().focus();
+    await page.evaluate(() => window.print());
+    await expect.poll(sheet).toContain('Wall cabinet');
+    expect(await sheet()).not.toContain('Another reader');
+  });
+
   it('is marked once its last day is over, on the screen and on the sheet', async () => {
     const { page, stored } = await openCabinet();
     const { id } = quoteOf(await stored());

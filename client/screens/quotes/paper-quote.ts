@@ -12,8 +12,14 @@ let wanted: string | null = null;
 
 export function printQuote(id: string): void {
   wanted = id;
+  addEventListener(
+    'afterprint',
+    () => {
+      wanted = null;
+    },
+    { once: true },
+  );
   printPaper('quote');
-  wanted = null;
 }
 
 function paperQuote({ project, formats }: ScreenBook): TemplateResult {
