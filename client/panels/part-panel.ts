@@ -88,7 +88,7 @@ function strips({ formats, products }: ScreenBook, figures: PartPlanView): Templ
   return html`<h3 id="part-strips">Strips per piece</h3>
     <table class="part-table" aria-labelledby="part-strips">
       <thead>
-        <tr><th scope="col" class="head">Edge</th><th scope="col" class="head number">Run</th><th scope="col" class="head number">Cut to</th></tr>
+        <tr><th scope="col" class="head">Edge</th><th scope="col" class="head number">To cover</th><th scope="col" class="head number">Cut to</th></tr>
       </thead>
       <tbody>
         ${figures.strips.map((strip) => {
