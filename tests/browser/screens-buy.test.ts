@@ -62,4 +62,30 @@ describe('the buy list', () => {
     await expect.poll(() => page.locator('.navigation').isVisible()).toBe(false);
     await expect.poll(() => page.locator('tr[data-line]').first().isVisible()).toBe(true);
   });
+
+  it('writes a message to a supplier, with prices only when they are asked for, ready to paste', async () => {
+    const { page } = await open('buy');
+    await page.waitForSelector('[data-basket="finish-counter"]', { timeout: 20_000 });
+    const panel = page.locator('[data-basket="finish-counter"]');
+    const names = await panel.locator('tr[data-line] .item').allTextContents();
+    await panel.getByRole('button', { name: 'Message…' }).press('Enter');
+    const dialog = page.locator('dialog[open]');
+    const text = () => dialog.locator('textarea').inputValue();
+    await expect.poll(text).toContain('Order for Reading-room window seat');
+    const plain = await text();
+    for (const name of names) expect(plain).toContain(name.replaceAll(/\s+/g, ' ').trim());
+    expect(plain).not.toContain('$');
+    expect(plain).toContain('Please give the price of each line');
+    await dialog.getByRole('checkbox').press('Space');
+    await expect.poll(text).toContain('before tax');
+    await dialog.getByRole('checkbox').press('Space');
+    await expect.poll(text).toBe(plain);
+    // What is written by hand is what is copied.
+    await dialog.locator('textarea').fill(`${plain}\nThank you.`);
+    await dialog.getByRole('button', { name: 'Copy' }).click();
+    await expect.poll(() => textOf(dialog.getByRole('status'))).toBe('Copied.');
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(`${plain}\nThank you.`);
+    await page.keyboard.press('Escape');
+    await dialog.waitFor({ state: 'detached' });
+  });
 });
