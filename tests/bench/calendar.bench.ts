@@ -8,7 +8,7 @@ import { checkCalendar } from '../planning/calendar/check-calendar.ts';
 import { brokenLags } from '../planning/calendar/lags/broken-lags.ts';
 import { finishingJob } from './finishing-job.ts';
 
-const USAGE = `npm run bench -- calendar [FOLDER] [seconds=2] [every=1] [from=0] [only=WORD] [iterations=3000]
+const USAGE = `npm run bench -- calendar [FOLDER] [seconds=2] [every=1] [from=0] [only=WORD] [iterations=2500]
 
 Plans seeded finishing jobs; with a FOLDER also runs the public scheduling instances found there, one JSON object a line:
   lags-*.jsonl  { name, status, best_lower, best_upper, sch }, sch in the text format of ProGen/max
@@ -32,7 +32,7 @@ export async function run(args: string[]): Promise<void> {
   const seconds = Number(options.get('seconds') ?? 2);
   const every = Number(options.get('every') ?? 1);
   const from = Number(options.get('from') ?? 0);
-  const iterations = Number(options.get('iterations') ?? 3000);
+  const iterations = Number(options.get('iterations') ?? 2500);
   const only = options.get('only') ?? '';
   if (
     (folder !== undefined && !existsSync(folder)) ||

@@ -35,7 +35,7 @@ export const DAYS_PER_WEEK = 7;
 export const EXACT_TASKS = 40;
 
 /** Tree nodes the exact search may look at per schedule of the budget. About the same work for small jobs. */
-export const NODES_PER_ITERATION = 10;
+export const NODES_PER_ITERATION = 4;
 
 /** Up to so many tasks the exact search may use its whole budget. */
 export const FULL_NODES_TASKS = 16;

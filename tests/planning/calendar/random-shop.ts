@@ -123,7 +123,7 @@ export function randomShop(random: () => number, small: boolean): CalendarInput 
     recipes,
     pieces,
     seed: whole(1, 1000),
-    iterations: small ? 200 : 3,
+    iterations: small ? 400 : 4,
     clockShifts: random() < 0.2 ? [{ fromMinute: 26 * HOUR, aheadMin: one(60, -60) }] : [],
   });
 }
