@@ -25,7 +25,10 @@ export function stockProblems({ input, stocks, uses }: PurchaseFacts): readonly 
           severity: 'note',
           at: { table: piece.from, id: piece.id, field: piece.from === 'onHand' ? 'bestBefore' : null },
           message: `${amountText(piece.amount)} ${product.unit} of "${product.name}" was good until ${dateText(piece.goodUntil)} and is not counted.`,
-          wayOut: 'Try it on an offcut; if it is still good, give it a later date.',
+          wayOut:
+            piece.from === 'onHand'
+              ? 'Try it on an offcut; if it is still good, give it a later date.'
+              : 'Try it on an offcut; if it is still good, give the product a longer shelf life in the catalogue.',
         });
     if (beyond > BEYOND_NOTED)
       problems.push({
