@@ -160,6 +160,7 @@ function listen(id: string): void {
     onCalendar: () => {
       calendarChanged();
       if (getState().calendar !== null) void fetchCalendar(id);
+      if (getState().working?.at.startsWith('air/') === true) void refreshWorking();
     },
     onBegin: () => {
       void fetchCutting(id).catch(() => undefined);

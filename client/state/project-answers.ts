@@ -48,21 +48,13 @@ async function fetchAnswer(name: Name, projectId: string): Promise<void> {
     );
     if (getState().project?.id !== projectId || asked[name] !== question) return;
     setState({ [name]: answer });
-    if (name === 'air') void refreshAirWorking();
-    else showInWorking(name);
+    if (name !== 'air') showInWorking(name);
   } catch (error) {
     if (!(error instanceof ApiError)) throw error;
     // Not asked again until something changes: an answer that fails would fail with every drawing.
     if (number === requests)
       setState({ notice: { kind: 'error', text: error.message, wayOut: error.wayOut } });
   }
-}
-
-/** An open working of the air check follows the new answer. */
-async function refreshAirWorking(): Promise<void> {
-  if (getState().working?.at.startsWith('air/') !== true) return;
-  const { refreshWorking } = await import('./working-actions.ts');
-  await refreshWorking();
 }
 
 /** The figure a path such as `ledger/headings/finish/paid` names; undefined where the path is not about an answer. */

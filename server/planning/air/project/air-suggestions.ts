@@ -1,4 +1,5 @@
 import { formatAirflow } from '../../display/format-airflow.ts';
+import { formatArea } from '../../display/format-area.ts';
 import type { ProjectInput } from '../../project-input.ts';
 import { airCheck } from '../air-check.ts';
 import type { AirCheckInput } from '../air-check-input.ts';
@@ -78,12 +79,12 @@ export function airSuggestions(
     return (
       tried(
         'open-door',
-        `Leave a door wide open (${DOOR_M2} m² free): about ${print(door)} of fresh air in a wind of ${wind} m/s.`,
+        `Leave a door wide open (${formatArea(DOOR_M2, settings)} free): about ${print(door)} of fresh air in a wind of ${wind} m/s.`,
         { airflowM3PerMin: door / MINUTES_PER_HOUR },
       ) ??
       tried(
         'open-door',
-        `Open the door and a window across the room (${WINDOW_M2} m² free): about ${print(across)} of fresh air in a wind of ${wind} m/s.`,
+        `Open the door and a window across the room (${formatArea(WINDOW_M2, settings)} free): about ${print(across)} of fresh air in a wind of ${wind} m/s.`,
         { airflowM3PerMin: across / MINUTES_PER_HOUR },
       )
     );

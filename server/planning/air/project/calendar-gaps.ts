@@ -32,7 +32,7 @@ export function calendarGaps(
       ...unnamed,
       gap(
         CALENDAR,
-        'When the coats are laid is not known: the calendar has no plan yet.',
+        `When the coats are laid is not known: the calendar has ${calendar === null ? 'no plan yet' : 'found no plan that fits'}.`,
         'Open the calendar and mend what it names.',
       ),
     ];
