@@ -36,7 +36,7 @@ export function drawCurves({ plan, clock }: AirBook, day: AirDayView, looked: Po
   );
   const fire = panel(
     day.points.map(({ percent }) => percent),
-    FIRE_TARGET,
+    FIRE_CEILING,
     fireTop,
     FIRE_HEIGHT,
   );
@@ -98,7 +98,7 @@ function limit(
 ): SVGTemplateResult | typeof nothing {
   if (value > most) return nothing;
   return svg`<line class=${name} x1=${LEFT} x2=${width - RIGHT} y1=${at(y(value))} y2=${at(y(value))} />
-    <text class="limit-name" x=${width - RIGHT - 2} y=${at(y(value) - 4)}>${words}</text>`;
+    <text class="limit-name" x=${LEFT + 4} y=${at(y(value) - 4)}>${words}</text>`;
 }
 
 function ground(

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { trimmedText } from '../../../server/planning/display/fixed-text.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
 import { stat } from '../../fields/stat.ts';
 import type { AirBook } from './air-book.ts';
@@ -13,7 +14,7 @@ export function renderNumbers({ formats }: ScreenBook, { plan, times, percent }:
     <div class="body">
       <dl class="stats">
         ${stat('Fresh air needed', 'air/needed', flow(plan.needed), { lead: true, below: 'the larger of fire and health' })}
-        ${stat('Fresh air there is', 'air/airflow', flow(plan.airflow), { lead: true, ...(plan.airChangesPerHour === null ? {} : { below: html`${formats.figure(plan.airChangesPerHour, 'ratio')} air changes an hour` }) })}
+        ${stat('Fresh air there is', 'air/airflow', flow(plan.airflow), { lead: true, ...(plan.airChangesPerHour === null ? {} : { below: html`${trimmedText(plan.airChangesPerHour, 1)} air changes an hour` }) })}
         ${stat('Room', 'air/volumeM3', formats.figure(plan.volumeM3, 'm3'))}
       </dl>
       <h3 class="group-title">For your lungs: times the health limit; it must stay under 1</h3>

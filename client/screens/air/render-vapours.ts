@@ -8,7 +8,7 @@ import type { AirBook } from './air-book.ts';
 /** Which vapours there are, and by which limits of whom they are judged. */
 export function renderVapours({ formats }: ScreenBook, { plan }: AirBook): TemplateResult {
   return html`<section class="panel" aria-labelledby="air-vapours">
-    <header><div><h2 id="air-vapours">The vapours and their limits</h2><p>Of several limits the strictest counts. Figures from a product's own data sheet, entered in the catalogue, stand in their place.</p></div></header>
+    <header><div><h2 id="air-vapours">The vapours and their limits</h2><p>Of several limits the strictest counts. Figures from a product's own data sheet, entered in the catalogue, stand in their place. Air per litre: what dilutes the vapour of a litre to a quarter of the explosive limit, by formula.</p></div></header>
     <div class="body flush">
       ${stackTable(
         'Vapours and their limits',
@@ -17,7 +17,7 @@ export function renderVapours({ formats }: ScreenBook, { plan }: AirBook): Templ
           ['Health limit', 'wide'],
           ['Lower explosive limit', 'wide'],
           ['Flash point', 'number'],
-          ['Air per litre, fire formula', 'number'],
+          ['Air per litre', 'number'],
         ],
         plan.substances.map(
           (one) => html`<tr role="row">
@@ -30,7 +30,7 @@ export function renderVapours({ formats }: ScreenBook, { plan }: AirBook): Templ
                 : limit(`${one.lelPercent} %`, one.lelSource),
             )}
             ${stackCell('Flash point', formats.figure(one.flashPointC, 'C'), 'number')}
-            ${stackCell('Air per litre, fire formula', figureButton(`air/substances/${encodeURIComponent(one.id)}/dilutionM3PerL`, formats.figure(one.dilutionM3PerL, 'm3')), 'number')}
+            ${stackCell('Air per litre', figureButton(`air/substances/${encodeURIComponent(one.id)}/dilutionM3PerL`, formats.figure(one.dilutionM3PerL, 'm3')), 'number')}
           </tr>`,
         ),
         { extraClass: 'vapours' },
