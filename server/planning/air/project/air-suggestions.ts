@@ -37,7 +37,8 @@ const MOST_PORTIONS = 120;
  * @returns suggestions, each reckoned anew and found to hold; none where the air holds already
  *
  * Source: a rule of ours. Valid range: any. Departures: the calendar is not planned anew for them; it says itself what it
- * can do. Example: a fan of 300 m3/h where 540 are needed: a fan that brings 540.
+ * can do. For smaller batches and more time, the largest batch of each step stands for its step, all laid at one pace and
+ * twice over. Example: a fan of 300 m3/h where 540 are needed: a fan that brings 540.
  */
 export function airSuggestions(
   project: ProjectInput,
@@ -130,12 +131,14 @@ export function airSuggestions(
     return null;
   }
 
+  /** Laid one after the other at a steady pace, the largest batch of each step stands for all of its step. */
   function spread(parts: number, text: (hours: number) => string): AirSuggestion | null {
-    const tasks = new Set(coats.map(({ task }) => task.id)).size;
-    if (tasks * parts > MOST_PORTIONS) return null;
+    const round = largestOfEachStep(coats);
+    const rounds = [...round, ...round.map((coat) => secondRound(coat))];
+    if (new Set(rounds.map(({ task }) => task.id)).size * parts > MOST_PORTIONS) return null;
     const id = parts === 1 ? 'more-time' : 'smaller-batches';
     const at = (hours: number): AirSuggestion | null =>
-      tried(id, text(hours), { coats: spreadCoats(coats, parts, hours * MINUTES_PER_HOUR) });
+      tried(id, text(hours), { coats: spreadCoats(rounds, parts, hours * MINUTES_PER_HOUR) });
     // The longest pause is the airiest: where that does not hold, no shorter one does.
     if (at(PAUSES_H.at(-1) ?? 0) === null) return null;
     for (const hours of PAUSES_H) {
@@ -144,4 +147,20 @@ export function airSuggestions(
     }
     return null;
   }
+}
+
+/** Every liquid of the largest task of each step, in order of time. */
+function largestOfEachStep(coats: readonly AirCoatOfTask[]): AirCoatOfTask[] {
+  const largest = new Map<string, AirCoatOfTask['task']>();
+  for (const { task } of coats) {
+    const key = `${task.recipeId}/${task.stepId}/${task.number}`;
+    if (task.areaM2 > (largest.get(key)?.areaM2 ?? 0)) largest.set(key, task);
+  }
+  const kept = new Set([...largest.values()].map(({ id }) => id));
+  return coats.filter(({ task }) => kept.has(task.id));
+}
+
+/** The same coat once more, so that what is left in the air of a first round counts. */
+function secondRound(coat: AirCoatOfTask): AirCoatOfTask {
+  return { ...coat, id: `${coat.id}~again`, task: { ...coat.task, id: `${coat.task.id}~again` } };
 }
