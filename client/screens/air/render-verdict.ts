@@ -17,7 +17,7 @@ export function renderVerdict(book: ScreenBook, air: AirBook): TemplateResult {
   const { plan } = air;
   if (plan.verdict === 'no-coats' && plan.problems.length === 0) return renderNothing();
   return html`<section class="verdict ${TONES[plan.verdict]}" aria-labelledby="air-verdict">
-    <h2 id="air-verdict" role="status">${plan.headline}</h2>
+    <div role="status"><h2 id="air-verdict">${plan.headline}</h2></div>
     ${plan.sentences.map((sentence) => html`<p>${sentence}</p>`)}
     ${renderWhen(air)} ${renderMissing(air)} ${renderSuggestions(book, air)}
   </section>`;
