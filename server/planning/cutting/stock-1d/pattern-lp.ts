@@ -20,6 +20,8 @@ const PIVOTS_BETWEEN_CHECKS = 60;
 const DRIFT = 1e-7;
 const SMALL_SHARE = 1e-9;
 const MOST_MENDING = 2000;
+/** Room for so many columns at first; it doubles. */
+const FIRST_COLUMNS = 1024;
 
 export interface LpState {
   readonly demands: readonly number[];
@@ -40,10 +42,13 @@ export class PatternLp {
   private readonly size: number;
   private readonly inverse: Float64Array;
   private readonly direction: Float64Array;
+  /** The pivot row without its zeros: where, and what. */
+  private readonly places: Int32Array;
+  private readonly values: Float64Array;
   /** Columns that no longer fit what is left: they may not enter, and cost enough to leave. */
-  private readonly banned = new Set<number>();
+  private banned = new Uint8Array(FIRST_COLUMNS);
   private banCost = 0;
-  private readonly inBasis = new Set<number>();
+  private inBasis = new Uint8Array(FIRST_COLUMNS);
   private readonly closing = new Map<number, number>();
   private pivots = 0;
 
@@ -55,13 +60,15 @@ export class PatternLp {
     this.duals = new Float64Array(this.size);
     this.shares = new Float64Array(this.size);
     this.direction = new Float64Array(this.size);
+    this.places = new Int32Array(this.size);
+    this.values = new Float64Array(this.size);
     this.basis = new Int32Array(this.size);
     this.inverse = new Float64Array(this.size * this.size);
     for (let row = 0; row < this.size; row++) {
       const column = first[row] ?? { cost: 0, rows: [row], values: [1], pattern: -1 };
       const value = column.values[0] as number;
-      this.basis[row] = this.columns.push(column) - 1;
-      this.inBasis.add(this.basis[row] as number);
+      this.basis[row] = this.add(column);
+      this.inBasis[this.basis[row] as number] = 1;
       this.inverse[row * this.size + row] = 1 / value;
       this.shares[row] = (this.demands[row] as number) / value;
     }
@@ -78,23 +85,41 @@ export class PatternLp {
 
   private costOf(column: number): number {
     const { cost } = this.columns[column] as LpColumn;
-    return this.banned.has(column) ? cost + this.banCost : cost;
+    return this.banned[column] === 1 ? cost + this.banCost : cost;
   }
 
   /** Bans the columns that ask for more of a row than is left. `cost`: added to theirs while they are in the plan. */
   banUnfit(cost: number): void {
     this.banCost = cost;
     for (const [index, { pattern, rows, values }] of this.columns.entries()) {
-      if (pattern < 0 || this.banned.has(index)) continue;
+      if (pattern < 0 || this.banned[index] === 1) continue;
       for (let at = 0; at < rows.length; at++)
-        if ((values[at] as number) > (this.demands[rows[at] as number] as number)) this.banned.add(index);
+        if ((values[at] as number) > (this.demands[rows[at] as number] as number)) this.banned[index] = 1;
     }
     this.price();
   }
 
   /** Adds a column; returns its index. */
   add(column: LpColumn): number {
+    if (this.columns.length === this.inBasis.length) {
+      this.inBasis = grown(this.inBasis);
+      this.banned = grown(this.banned);
+    }
     return this.columns.push(column) - 1;
+  }
+
+  /** Whether the surplus or slack column of a row is in the basis. */
+  private isClosed(row: number): boolean {
+    const column = this.closing.get(row);
+    return column !== undefined && this.inBasis[column] === 1;
+  }
+
+  private worthOf(index: number): number {
+    const { rows, values } = this.columns[index] as LpColumn;
+    let worth = 0;
+    for (let at = 0; at < rows.length; at++)
+      worth += (this.duals[rows[at] as number] as number) * (values[at] as number);
+    return worth;
   }
 
   /** Cost of the column beyond what its rows are worth; below 0 means that it would improve the plan. */
@@ -110,7 +135,7 @@ export class PatternLp {
     let best = -1;
     let bestCost = -ZERO;
     for (let index = 0; index < this.columns.length; index++) {
-      if (this.inBasis.has(index) || this.banned.has(index)) continue;
+      if (this.inBasis[index] === 1 || this.banned[index] === 1) continue;
       const cost = this.reducedCost(this.columns[index] as LpColumn);
       if (cost < bestCost) {
         best = index;
@@ -213,7 +238,7 @@ export class PatternLp {
     let bestRatio = Number.POSITIVE_INFINITY;
     for (let row = 0; row < this.size; row++) {
       const step = (this.inverse[base + row] as number) * (row < this.pieceRows ? -1 : 1);
-      if (step >= -LEAST_PIVOT || this.inBasis.has(this.closing.get(row) ?? -1)) continue;
+      if (step >= -LEAST_PIVOT || this.isClosed(row)) continue;
       const dual = this.duals[row] as number;
       const ratio = Math.max(0, row < this.pieceRows ? dual : -dual) / -step;
       if (ratio >= bestRatio) continue;
@@ -222,7 +247,7 @@ export class PatternLp {
     }
     for (let index = 0; index < this.columns.length; index++) {
       const column = this.columns[index] as LpColumn;
-      if (column.pattern < 0 || this.inBasis.has(index) || this.banned.has(index)) continue;
+      if (column.pattern < 0 || this.inBasis[index] === 1 || this.banned[index] === 1) continue;
       let step = 0;
       for (let at = 0; at < column.rows.length; at++)
         step += (this.inverse[base + (column.rows[at] as number)] as number) * (column.values[at] as number);
@@ -250,40 +275,48 @@ export class PatternLp {
     this.basis.set(state.basis);
     this.inverse.set(state.inverse);
     this.shares.set(state.shares);
-    this.banned.clear();
-    this.inBasis.clear();
-    for (const column of this.basis) this.inBasis.add(column);
+    this.banned.fill(0);
+    this.inBasis.fill(0);
+    for (const column of this.basis) this.inBasis[column] = 1;
     this.price();
   }
 
   /** Exchanges a column of the basis; `direction` holds the entering column in terms of the basis. */
   private pivot(entering: number, leaving: number, step: number): void {
-    const { size, inverse, direction, shares } = this;
+    const { size, inverse, direction, shares, duals, places, values } = this;
     const pivot = direction[leaving] as number;
     const pivotRow = leaving * size;
+    const gain = this.costOf(entering) - this.worthOf(entering);
     // The pivot row is mostly zeros while the basis is young: only its other places change the inverse.
-    const places: number[] = [];
+    let count = 0;
     for (let at = 0; at < size; at++) {
-      const value = inverse[pivotRow + at] as number;
+      const value = (inverse[pivotRow + at] as number) / pivot;
       if (value === 0) continue;
-      inverse[pivotRow + at] = value / pivot;
-      places.push(at);
+      inverse[pivotRow + at] = value;
+      places[count] = at;
+      values[count++] = value;
     }
     for (let row = 0; row < size; row++) {
       const factor = direction[row] as number;
       if (row === leaving || factor === 0) continue;
       const base = row * size;
-      for (let index = 0; index < places.length; index++) {
-        const at = places[index] as number;
-        inverse[base + at] = (inverse[base + at] as number) - factor * (inverse[pivotRow + at] as number);
+      for (let index = 0; index < count; index++) {
+        const at = base + (places[index] as number);
+        inverse[at] = (inverse[at] as number) - factor * (values[index] as number);
       }
       shares[row] = (shares[row] as number) - factor * step;
     }
     shares[leaving] = step;
-    this.inBasis.delete(this.basis[leaving] as number);
-    this.inBasis.add(entering);
+    // Prices move along the pivot row by what the entering column gains; now and then they are made anew.
+    for (let index = 0; index < count; index++) {
+      const at = places[index] as number;
+      duals[at] = (duals[at] as number) + gain * (values[index] as number);
+    }
+    this.inBasis[this.basis[leaving] as number] = 0;
+    this.inBasis[entering] = 1;
     this.basis[leaving] = entering;
-    if (++this.pivots % PIVOTS_BETWEEN_CHECKS === 0 && this.drift() > DRIFT) this.reinvert();
+    if (++this.pivots % PIVOTS_BETWEEN_CHECKS !== 0) return;
+    if (this.drift() > DRIFT) this.reinvert();
     this.price();
   }
 
@@ -357,6 +390,12 @@ export class PatternLp {
       this.shares[row] = share;
     }
   }
+}
+
+function grown(flags: Uint8Array<ArrayBuffer>): Uint8Array<ArrayBuffer> {
+  const larger = new Uint8Array(2 * flags.length);
+  larger.set(flags);
+  return larger;
 }
 
 function swapRows(matrix: Float64Array, size: number, first: number, second: number): void {
