@@ -357,6 +357,8 @@ export type { AirPlan };
  * - GET /api/projects/:id/ledger -> LedgerAnswer
  * - GET /api/projects/:id/quotes/:quoteId -> QuoteAnswer
  * - GET /api/projects/:id/quotes/:quoteId/sheet -> CustomerSheetAnswer (nothing inner travels)
+ *   A quote's `sender` stands at the head of its sheet; `shown` is `price`, or `work` for materials and hours on it as well.
+ *   Its figures also open by path: GET /api/projects/:id/working?at=quotes/3/net.
  * - GET /api/projects/:id/supplier-message?supplier=:id&prices=no|yes -> SupplierMessage (empty id: no supplier named)
  * - GET /api/projects/:id/export/order-list.csv and .xlsx, export/ledger.csv and .xlsx
  * Figures in these answers carry their workings, so that they open without asking again.
