@@ -5,6 +5,7 @@ import type { ProjectState } from '../../server/http/contract.ts';
 import { importProject } from './import-project.ts';
 import { axeFaults, sidewaysOverflow } from './open-browser.ts';
 import { countOf, focusIn, screens, textOf, type } from './open-screen.ts';
+import { postChanges } from './post-changes.ts';
 
 /** Quotes: the form, the figures, and the sheet that a customer gets. */
 
@@ -116,12 +117,18 @@ describe('a quote', () => {
     await page.waitForSelector('.quote .chip.warning');
     expect(await textOf(page.locator('.quote .chip'))).toContain('expired on');
     expect(await printed(page)).toContain('This quote expired on');
+    // Its own date is later than its last day, which is the worse of the two.
+    await page.waitForSelector(`[data-at="quotes/${id}/validUntil"][data-severity="warning"]`);
+    await page.locator(`[data-at="quotes/${id}/date"]`).fill('2020-01-31');
+    await page.locator(`[data-at="quotes/${id}/date"]`).dispatchEvent('change');
     await page.waitForSelector(`[data-at="quotes/${id}/validUntil"][data-severity="note"]`);
   });
 
   it('has no price while its hours have none, and says where to enter it', async () => {
-    const { page, stored } = await openCabinet();
+    const { page, id: project, stored } = await openCabinet();
+    await postChanges(url(), project, [{ op: 'settings', values: { rateMinorPerHour: null } }]);
     const { id } = quoteOf(await stored());
+    await page.waitForSelector(`[data-at="quotes/${id}/rateMinorPerHour"][placeholder="not set"]`);
     await type(page, `quotes/${id}/rateMinorPerHour`, '');
     await page.waitForSelector(`[data-at="quotes/${id}/rateMinorPerHour"][aria-invalid="true"]`);
     await expect.poll(() => textOf(page.locator('.quote-figures .in-all'))).toContain('unknown');
