@@ -3,7 +3,7 @@ import type { ScreenBook } from '../../fields/screen-book.ts';
 import { airAt } from './air-at.ts';
 import type { CalendarBook, TaskEntry } from './calendar-book.ts';
 import { FACE_WORDS, STATE_WORDS } from './task-words.ts';
-import { whyThisTime } from './why-this-time.ts';
+import { allowedName, whyThisTime } from './why-this-time.ts';
 
 /** What there is to know of one task: on its card, and above its form. */
 export function renderFacts(book: ScreenBook, calendar: CalendarBook, entry: TaskEntry): TemplateResult {
@@ -24,7 +24,7 @@ export function renderFacts(book: ScreenBook, calendar: CalendarBook, entry: Tas
       ${fact('When', `${clock.day(task.startMinute)} ${clock.span(task.startMinute, task.endMinute)}`)}
       ${fact('Liquid', task.layFromMinute === null ? null : litres === null ? 'not known' : formats.volume(litres))}
       ${fact('Parts', batch.parts === '' ? batch.title : `${batch.parts} (${batch.title})`)}
-      ${fact('May start', `${clock.moment(task.allowedFromMinute)} ${task.allowedToMinute === null ? 'or later' : `to ${clock.moment(task.allowedToMinute)}`}`)}
+      ${fact(allowedName(task), `${clock.moment(task.allowedFromMinute)} ${task.allowedToMinute === null ? 'or later' : `to ${clock.moment(task.allowedToMinute)}`}`)}
       ${fact('Touch-dry', task.touchDryMinute === null ? null : clock.moment(task.touchDryMinute))}
       ${fact('Dry to handle', task.handleDryMinute === null ? null : clock.moment(task.handleDryMinute))}
       ${fact('Air', air === null ? null : `${formats.figure(air.temperatureC, 'C')}, ${Math.round(air.humidityPercent)} % humidity`)}

@@ -2,7 +2,7 @@ import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import type { CalendarDay } from '../../../server/http/contract.ts';
 
 export type Zoom = 'day' | 'week' | 'whole';
-/** Days that fill the width at each zoom; null: as many as there are. */
+/** Days that fill the width at each zoom, or all where there are fewer; null: as many as there are. */
 export const ZOOM_DAYS: Readonly<Record<Zoom, number | null>> = { day: 1, week: 7, whole: null };
 
 /** How much of the width of an open minute a closed one keeps, where closed hours are narrowed. Ours, no source. */
@@ -18,7 +18,7 @@ export function timeScale(
   days: readonly CalendarDay[],
   { zoom, width, narrowed }: { readonly zoom: Zoom; readonly width: number; readonly narrowed: boolean },
 ): ScaleLinear<number, number> {
-  const shown = ZOOM_DAYS[zoom] ?? Math.max(1, days.length);
+  const shown = Math.max(1, Math.min(ZOOM_DAYS[zoom] ?? days.length, days.length));
   const total = Math.max((width / shown) * days.length, LEAST_DAY * days.length, 1);
   const first = days[0]?.fromMinute ?? 0;
   const end = days.at(-1)?.toMinute ?? first + 1;

@@ -17,17 +17,25 @@ export function whyThisTime(
   ];
 }
 
+/** What the allowed time is of: the first stroke of a coat, or the start of dry work and of scuffing. */
+export function allowedName({
+  layFromMinute,
+  scuffFirst,
+}: Pick<Task, 'layFromMinute' | 'scuffFirst'>): string {
+  return layFromMinute === null || scuffFirst ? 'May start' : 'May be laid';
+}
+
 function allowedWords(task: Task, before: Task | null, clock: CalendarClock): string {
   const from = clock.moment(task.allowedFromMinute);
   const scuff = task.scuffFirst ? ' The coat before is scuff-sanded first.' : '';
-  const to = task.allowedToMinute === null ? '' : ` and no later than ${clock.moment(task.allowedToMinute)}`;
+  const to = task.allowedToMinute === null ? '' : `, and no later than ${clock.moment(task.allowedToMinute)}`;
   const since =
     before === null
       ? ''
       : before.layToMinute === null
         ? ', after the step before'
         : ', as the coat before dries';
-  return `May start from ${from}${since}${to}.${scuff}`;
+  return `${allowedName(task)} from ${from}${since}${to}.${scuff}`;
 }
 
 /** What keeps the task from starting sooner. */

@@ -5,6 +5,7 @@ import { taskShapes } from '../../../../client/screens/calendar/lane-shapes.ts';
 import { missedTasks } from '../../../../client/screens/calendar/missed-tasks.ts';
 import { nextBar } from '../../../../client/screens/calendar/next-bar.ts';
 import { sortTasks } from '../../../../client/screens/calendar/sort-tasks.ts';
+import { timeScale } from '../../../../client/screens/calendar/time-scale.ts';
 import { whyThisTime } from '../../../../client/screens/calendar/why-this-time.ts';
 import { anEntry, aTask } from './task-entries.ts';
 
@@ -95,6 +96,32 @@ describe('the marks of a task', () => {
     });
     const { bar, touchTail, handleTail, window } = taskShapes(dry, scale);
     expect([bar.width, touchTail, handleTail, window.open]).toEqual([6, null, null, true]);
+  });
+});
+
+describe('the width of a day', () => {
+  const day = (from: number) => ({
+    date: '',
+    weekday: 0,
+    fromMinute: from,
+    toMinute: from + DAY,
+    windows: [{ fromMinute: from + 540, toMinute: from + 1260 }],
+    off: false,
+    note: '',
+  });
+  const days = [day(0), day(DAY), day(2 * DAY)];
+  it('is a seventh of the room in a week, and more where there are fewer days', () => {
+    const week = Array.from({ length: 14 }, (_, at) => day(at * DAY));
+    expect(timeScale(week, { zoom: 'week', width: 700, narrowed: false })(DAY)).toBe(100);
+    expect(timeScale(days, { zoom: 'week', width: 700, narrowed: false })(3 * DAY)).toBe(700);
+    expect(timeScale(days, { zoom: 'day', width: 700, narrowed: false })(DAY)).toBe(700);
+  });
+
+  it('goes to working hours first where closed ones are narrowed', () => {
+    const scale = timeScale(days, { zoom: 'whole', width: 300, narrowed: true });
+    // Each day 100: 720 open minutes, 720 closed ones at 0.18; 720 / (720 + 129.6) = 84.7 of 100.
+    expect(scale(1260) - scale(540)).toBeCloseTo(84.746, 2);
+    expect(scale(3 * DAY)).toBeCloseTo(300, 9);
   });
 });
 
