@@ -22,15 +22,15 @@ export function renderNumbers({ formats }: ScreenBook, { plan, times, percent }:
         ${stat('At its worst', 'air/health/peakIndex', times(health.peakIndex), { lead: true, below: 'against limits for a shift' })}
         ${stat('Worst 8 hours', 'air/health/eightHourIndex', times(health.eightHourIndex), { below: 'on average' })}
         ${stat('Worst 15 minutes', 'air/health/shortTermIndex', times(health.shortTermIndex), { below: 'against short-term limits' })}
-        ${stat('Ceiling', 'air/health/ceilingIndex', times(health.ceilingIndex), { below: 'limits for no moment' })}
-        ${stat('Air it takes', 'air/health/needed', flow(health.needed), { below: 'exact solution' })}
+        ${stat('Ceiling', 'air/health/ceilingIndex', times(health.ceilingIndex), { below: 'limits never to be passed' })}
+        ${stat('Fresh air for this', 'air/health/needed', flow(health.needed), { below: 'exact solution' })}
         ${stat('By formula', 'air/health/steadyState', flow(health.steadyState), { below: 'steady state, beside it' })}
         ${stat('Clear after last coat', 'air/health/airOut', health.neverAirsOut ? 'never' : formats.figure(health.airOut, 'min'), { below: health.airOut === 0 ? 'the last coat stays under' : 'and stays clear' })}
       </dl>
       <h3 class="group-title">Against fire: percent of the lower explosive limit; under 10 % is the target, 25 % the ceiling</h3>
       <dl class="stats">
         ${stat('At its worst', 'air/fire/peakPercent', percent(fire.peakPercent), { lead: true, ...(fire.verdict === 'cannot-tell' && fire.peakPercent !== null ? { below: 'by the known part' } : {}) })}
-        ${stat('Air it takes', 'air/fire/needed', flow(fire.needed), { below: 'exact solution' })}
+        ${stat('Fresh air for this', 'air/fire/needed', flow(fire.needed), { below: 'exact solution' })}
         ${
           cautious === null
             ? nothing

@@ -55,7 +55,7 @@ export function airWords(
     );
   if (verdict === 'within-limits-entered')
     sentences.push(
-      'That says only what it says: the model is a simple one, and the limits are for healthy adults at work.',
+      'This says no more than that: the model is a simple one, and the limits are for healthy adults at work.',
     );
   return { headline, sentences };
 }
