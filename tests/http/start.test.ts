@@ -1,10 +1,9 @@
-import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
+import type { ChildProcessWithoutNullStreams } from 'node:child_process';
 import { once } from 'node:events';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { backUp, listBackups } from '../../db/backup.ts';
 import { readCatalogueRows } from '../../db/catalogue.repository.ts';
@@ -16,18 +15,7 @@ import type { ChangeAnswer, ProjectState } from '../../server/http/contract.ts';
 import { startSettings } from '../../server/start-settings.ts';
 import { freshFile } from '../db/fresh-file.ts';
 import { newerProgram } from '../db/newer-program.ts';
-
-/** Starts one of the program's commands as a process of its own. */
-function run(command: 'main' | 'restore', env: Record<string, string>, ...args: string[]) {
-  const program = fileURLToPath(new URL(`../../server/${command}.ts`, import.meta.url));
-  const child = spawn(process.execPath, ['--import', 'tsx', program, ...args], {
-    env: { PATH: process.env.PATH ?? '', PORT: '0', ...env },
-  });
-  onTestFinished(() => {
-    child.kill('SIGKILL');
-  });
-  return child;
-}
+import { addressOf, runProgram } from './run-program.ts';
 
 async function ended(child: ChildProcessWithoutNullStreams) {
   let out = '';
@@ -42,21 +30,10 @@ async function ended(child: ChildProcessWithoutNullStreams) {
   return { code, out, err };
 }
 
-/** The address that the program prints when it is ready. */
-async function addressOf(child: ChildProcessWithoutNullStreams): Promise<string> {
-  let text = '';
-  for await (const chunk of child.stdout) {
-    text += String(chunk);
-    const url = /http:\/\/\S+/.exec(text)?.[0];
-    if (url !== undefined) return url;
-  }
-  throw new Error(`the program ended before it was ready: ${text}`);
-}
-
 describe('starting', () => {
   it('says in one line where it is, makes the database with catalogue, demos and a backup, and stops properly', async () => {
     const path = join(dirname(freshFile()), 'data', 'plywright.db');
-    const child = run('main', { PLYWRIGHT_DB: path });
+    const child = runProgram('main', { PLYWRIGHT_DB: path });
     const end = ended(child);
     const url = await addressOf(child);
     expect((await fetch(`${url}/api/health`)).status).toBe(200);
@@ -123,7 +100,7 @@ describe('starting', () => {
       /Set PLYWRIGHT_PASSPHRASE/,
     ],
   ])('is refused in plain words for %s', async (_what, prepare, words) => {
-    const { code, out, err } = await ended(run('main', await prepare(freshFile())));
+    const { code, out, err } = await ended(runProgram('main', await prepare(freshFile())));
     expect([code, out]).toEqual([1, '']);
     expect(err).toMatch(words);
     expect(err).not.toMatch(/\bat .*:\d+:\d+/);
@@ -174,7 +151,7 @@ describe('the settings of the environment', () => {
 describe('a server killed in the middle of edits', () => {
   it('has every acknowledged edit, and undo goes on after the restart', async () => {
     const path = freshFile();
-    const child = run('main', { PLYWRIGHT_DB: path });
+    const child = runProgram('main', { PLYWRIGHT_DB: path });
     const url = await addressOf(child);
     const read = (await (await fetch(`${url}/api/projects/1`)).json()) as ProjectState;
     const part = read.rows.parts[0]?.id ?? '';
@@ -213,9 +190,9 @@ describe('the restore command', () => {
     const backup = backUp(db, 'daily', new Date());
     db.exec('UPDATE catalogue_state SET revision = 99');
     db.close();
-    const list = await ended(run('restore', { PLYWRIGHT_DB: path }));
+    const list = await ended(runProgram('restore', { PLYWRIGHT_DB: path }));
     expect(list.out).toContain(backup);
-    const restored = await ended(run('restore', { PLYWRIGHT_DB: path }, backup));
+    const restored = await ended(runProgram('restore', { PLYWRIGHT_DB: path }, backup));
     expect(restored.code).toBe(0);
     expect(restored.out).toContain('before-restore');
     expect(readFileSync(path).equals(readFileSync(backup))).toBe(true);
@@ -224,7 +201,7 @@ describe('the restore command', () => {
   it('is refused in plain words', async () => {
     const path = freshFile();
     mkdirSync(dirname(path), { recursive: true });
-    const { code, err } = await ended(run('restore', { PLYWRIGHT_DB: path }, 'nowhere.db'));
+    const { code, err } = await ended(runProgram('restore', { PLYWRIGHT_DB: path }, 'nowhere.db'));
     expect(code).toBe(1);
     expect(err).toMatch(/there is no such file/);
     expect(err.trim().split('\n')).toHaveLength(2);
