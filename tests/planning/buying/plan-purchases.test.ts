@@ -200,6 +200,7 @@ describe('a coat that is done', () => {
     expect(after.problems).toMatchObject([
       { code: 'on-hand-expired', at: { table: 'onHand', id: '5', field: 'bestBefore' } },
     ]);
+    expect(after.problems[0]?.message).toMatch(/^400 mL of "Varnish"/i);
   });
 
   it('that used what was never entered as stock makes nothing more to order, and says so', () => {

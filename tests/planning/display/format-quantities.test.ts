@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fixedText, trimmedText } from '../../../server/planning/display/fixed-text.ts';
+import { formatAmount } from '../../../server/planning/display/format-amount.ts';
 import { formatArea } from '../../../server/planning/display/format-area.ts';
 import { formatCount } from '../../../server/planning/display/format-count.ts';
 import { formatMetres } from '../../../server/planning/display/format-metres.ts';
@@ -106,5 +107,19 @@ describe('formatCount', () => {
     expect(formatCount(2.5)).toBe('2.5');
     expect(formatCount(12_345.25)).toBe('12\u202f345.25');
     expect(formatCount(null)).toBe('unknown');
+  });
+});
+
+describe('an amount of a product', () => {
+  it('is printed in the project’s units where it is a liquid or a length, and as it is counted else', () => {
+    // 1 US quart is 0.946352946 L, 70 ft are 21.336 m, both exact.
+    const us = { units: 'us' } as const;
+    const metric = { units: 'metric' } as const;
+    expect(formatAmount(0.946352946, 'L', us)).toBe('1.00 qt');
+    expect(formatAmount(0.4, 'L', metric)).toBe('400 mL');
+    expect(formatAmount(21.336, 'm', us)).toBe('70.0 ft');
+    expect(formatAmount(3, 'pcs', us)).toBe('3 pcs');
+    expect(formatAmount(250, 'g', metric)).toBe('250 g');
+    expect(formatAmount(null, 'L', metric)).toBe('unknown');
   });
 });

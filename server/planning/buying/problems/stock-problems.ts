@@ -1,3 +1,5 @@
+import { formatAmount } from '../../display/format-amount.ts';
+import { formatVolume } from '../../display/format-volume.ts';
 import { MAX_AMOUNT } from '../../finish/constants.ts';
 import type { Problem } from '../../problem.ts';
 import { DOUBTFUL_LITRES_FACTOR } from '../constants.ts';
@@ -24,7 +26,7 @@ export function stockProblems({ input, stocks, uses }: PurchaseFacts): readonly 
           code: 'on-hand-expired',
           severity: 'note',
           at: { table: piece.from, id: piece.id, field: piece.from === 'onHand' ? 'bestBefore' : null },
-          message: `${amountText(piece.amount)} ${product.unit} of "${product.name}" was good until ${dateText(piece.goodUntil)} and is not counted.`,
+          message: `${formatAmount(piece.amount, product.unit, input.settings)} of "${product.name}" was good until ${dateText(piece.goodUntil)} and is not counted.`,
           wayOut:
             piece.from === 'onHand'
               ? 'Try it on an offcut; if it is still good, give it a later date.'
@@ -35,7 +37,7 @@ export function stockProblems({ input, stocks, uses }: PurchaseFacts): readonly 
         code: 'stock-missing',
         severity: 'note',
         at: { table: 'products', id, field: null },
-        message: `${amountText(beyond)} ${product.unit} more of "${product.name}" was used than was ever entered as stock.`,
+        message: `${formatAmount(beyond, product.unit, input.settings)} more of "${product.name}" was used than was ever entered as stock.`,
         wayOut: 'Enter the can it came from under what is on hand, or the delivery.',
       });
   }
@@ -71,7 +73,7 @@ export function stockProblems({ input, stocks, uses }: PurchaseFacts): readonly 
         code: 'litres-doubtful',
         severity: 'warning',
         at: { table: 'doneTasks', id: doneTaskId, field: 'litres' },
-        message: `This coat took ${amountText(used)} L, ${Math.round(used / planned)} times what was reckoned.`,
+        message: `This coat took ${formatVolume(used, input.settings)}, ${Math.round(used / planned)} times what was reckoned.`,
         wayOut: 'Look for a slip in the decimals, or for millilitres entered as litres.',
       });
   }
@@ -80,7 +82,3 @@ export function stockProblems({ input, stocks, uses }: PurchaseFacts): readonly 
 
 /** Less than this is dust of rounding and of measuring cups, in the product's unit. */
 const BEYOND_NOTED = 0.005;
-
-function amountText(amount: number): string {
-  return String(Math.round(amount * 100) / 100);
-}
