@@ -4,6 +4,8 @@ import { getState, setState } from './app-state.ts';
 
 /** What was asked for last, so that a screen may ask with every drawing. */
 let asked = '';
+/** So long a plan is waited for before it is asked for again, should the server's word of it have been missed. */
+const ASK_AGAIN_MS = 3000;
 /** Requests are counted, so that of two answers the one asked for later is kept, however they arrive. */
 let requests = 0;
 
@@ -29,7 +31,13 @@ export async function fetchCalendar(projectId: string): Promise<void> {
 }
 
 function hearCalendar(projectId: string, answer: CalendarAnswer): void {
-  if (getState().project?.id === projectId) setState({ calendar: answer });
+  if (getState().project?.id !== projectId) return;
+  setState({ calendar: answer });
+  // A plan that is ready before the stream of events has begun is not told of.
+  if (answer.state === 'working')
+    setTimeout(() => {
+      if (getState().calendar === answer) void fetchCalendar(projectId);
+    }, ASK_AGAIN_MS);
 }
 
 /** Plans everything that is not done yet anew, from this minute on. */
