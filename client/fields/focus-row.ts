@@ -14,6 +14,11 @@ export function focusRow(table: string, id: string | null): void {
   );
 }
 
+/** Puts the focus where work goes on after a dialog whose opener is about to leave the page. */
+export function focusNext(selector: string): void {
+  later(() => [...document.querySelectorAll<HTMLElement>(selector)].at(-1)?.focus());
+}
+
 /** Gives the focus back to a row's button after the row has moved; an end stop hands it to the other direction. */
 export function focusAct(table: string, id: string, ...acts: readonly string[]): void {
   later(() => {

@@ -6,7 +6,7 @@ import { fetchCalendar } from './calendar-actions.ts';
 import { fetchCutting, hearCutting } from './cutting-actions.ts';
 import { listenToProject } from './events.ts';
 import { inTurn } from './in-turn.ts';
-import { calendarChanged } from './project-answers.ts';
+import { askAgain, calendarChanged } from './project-answers.ts';
 import { writeRoute } from './route.ts';
 import { refreshWorking } from './working-actions.ts';
 
@@ -163,6 +163,7 @@ function listen(id: string): void {
       if (getState().working?.at.startsWith('air/') === true) void refreshWorking();
     },
     onBegin: () => {
+      askAgain();
       void fetchCutting(id).catch(() => undefined);
       // What the stream said while it was broken was missed; a calendar that nobody has asked for is not fetched.
       if (getState().calendar !== null) void fetchCalendar(id);

@@ -17,8 +17,8 @@ export const ANSWER_NAMES = ['buying', 'ledger', 'attachments'] as const satisfi
 
 /** What each was last asked about: these very objects are replaced whenever what the answer depends on has changed. */
 const asked: Record<Name, readonly unknown[]> = { buying: [], ledger: [], attachments: [], air: [] };
-/** Counted, so that of two answers the one asked for later is kept, however they arrive. */
-let requests = 0;
+/** Some request went wrong; it is made again when the server is heard of again. */
+let failed = false;
 /** Raised by what no object of the state shows: a new coat calendar. */
 let calendars = 0;
 
@@ -38,8 +38,15 @@ export function calendarChanged(): void {
   setState({});
 }
 
+/** Asks again for what could not be had; called when a stream of events begins. */
+export function askAgain(): void {
+  if (!failed) return;
+  failed = false;
+  for (const name of Object.keys(asked) as Name[]) asked[name] = [];
+  setState({});
+}
+
 async function fetchAnswer(name: Name, projectId: string): Promise<void> {
-  const number = ++requests;
   const question = asked[name];
   try {
     const answer = await request<Answers[Name]>(
@@ -51,9 +58,10 @@ async function fetchAnswer(name: Name, projectId: string): Promise<void> {
     if (name !== 'air') showInWorking(name);
   } catch (error) {
     if (!(error instanceof ApiError)) throw error;
-    // Not asked again until something changes: an answer that fails would fail with every drawing.
-    if (number === requests)
-      setState({ notice: { kind: 'error', text: error.message, wayOut: error.wayOut } });
+    if (asked[name] !== question) return;
+    // Not asked again with the next drawing, which would fail in the same way.
+    failed = true;
+    setState({ notice: { kind: 'error', text: error.message, wayOut: error.wayOut } });
   }
 }
 

@@ -1,13 +1,14 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import type { BuyingAnswer } from '../../server/http/contract.ts';
+import type { BuyingAnswer, CalendarAnswer } from '../../server/http/contract.ts';
+import type { Catalogue } from '../../server/planning/product.ts';
 import { axeFaults, sidewaysOverflow } from './open-browser.ts';
 import { screens, textOf, type } from './open-screen.ts';
 import { postChanges } from './post-changes.ts';
 
 /** From the buy list to orders, deliveries and stock. */
 
-const { open, url } = screens();
+const { open, url, expectComplaint } = screens();
 
 const buying = async (id: string): Promise<BuyingAnswer> =>
   (await (await fetch(`${url()}/api/projects/${id}/buying`)).json()) as BuyingAnswer;
@@ -48,6 +49,10 @@ describe('an order', () => {
     await dialog(page).locator('[name="batch-0"]').fill('B7');
     await dialog(page).getByRole('button', { name: 'Received' }).click();
     await page.waitForSelector('[data-standing="part-received"]', { timeout: 20_000 });
+    await page.waitForFunction(
+      (at) => (document.activeElement as HTMLElement | null)?.dataset.at === at,
+      `orderLines/${first?.id}/invoicedPriceMinor`,
+    );
     await expect.poll(() => textOf(row.locator('[data-received]'))).toBe('2 of 3');
     await expect.poll(() => textOf(page.locator(`[data-stock="${first?.productId}"]`))).toContain('batch B7');
 
@@ -110,6 +115,61 @@ describe('the stock', () => {
     await page.waitForSelector('[data-row^="stockUses/"]', { timeout: 20_000 });
     // One US fluid ounce is 0.0295735295625 L.
     expect((await stored()).rows.stockUses[0]?.amount).toBeCloseTo(0.2365882365, 9);
+  });
+});
+
+describe('a supplier', () => {
+  it('gets its charges in the catalogue, and is not deleted while things name it', async () => {
+    const { page } = await open('buy');
+    expectComplaint(/409/);
+    await current(page);
+    const panel = page.locator('[data-basket="finish-counter"]');
+    await panel.getByRole('button', { name: 'Finish counter', exact: true }).click();
+    const charge = page.locator('[data-at="suppliers/finish-counter/deliveryMinor"]');
+    await page.waitForFunction(
+      () =>
+        (document.activeElement as HTMLElement | null)?.dataset.at ===
+        'suppliers/finish-counter/deliveryMinor',
+    );
+    await charge.fill('9.50');
+    await charge.press('Enter');
+    await page.getByRole('button', { name: 'Undo', exact: true }).waitFor();
+    await page.getByRole('button', { name: 'Delete Finish counter' }).click();
+    await page.locator('.notice.error', { hasText: 'cannot be deleted' }).waitFor();
+    await page.locator('.navigation a', { hasText: 'Buy' }).click();
+    await expect
+      .poll(() => textOf(panel.locator('[data-figure$="/delivery"]')), { timeout: 20_000 })
+      .toBe('$9.50');
+  });
+});
+
+describe('coverage one got', () => {
+  it('is offered beside the catalogue’s, and taken over only when told to', async () => {
+    const { page, id } = await open('buy');
+    const coat = async () => {
+      const { plan } = (await (await fetch(`${url()}/api/projects/${id}/calendar`)).json()) as CalendarAnswer;
+      return plan?.tasks.find(({ kind, areaM2 }) => kind === 'seal' && areaM2 > 0);
+    };
+    await expect.poll(async () => (await coat())?.id, { timeout: 20_000 }).toBeDefined();
+    const task = await coat();
+    await postChanges(url(), id, [
+      {
+        op: 'insert',
+        table: 'doneTasks',
+        values: { taskId: task?.id ?? '', start: '2026-03-21T09:00', end: '2026-03-21T09:40', litres: 0.4 },
+      },
+    ]);
+    await page.waitForSelector('[data-coverage]', { timeout: 20_000 });
+    const [offered] = (await buying(id)).coverages;
+    const typical = async () => {
+      const catalogue = (await (await fetch(`${url()}/api/catalogue`)).json()) as Catalogue;
+      return catalogue.products.find((product) => product.id === offered?.id)?.figures.coverage?.typical;
+    };
+    expect(await typical()).toBe(offered?.catalogueTypical);
+    await page.getByRole('button', { name: /^Use my coverage/ }).click();
+    await dialog(page).getByRole('button', { name: 'Use these' }).click();
+    await page.getByRole('button', { name: 'Undo', exact: true }).waitFor();
+    expect(await typical()).toBeCloseTo(offered?.got.value ?? 0, 2);
   });
 });
 

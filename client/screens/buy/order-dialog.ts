@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Change } from '../../../server/http/contract.ts';
 import { dialogEnd, dialogText, dialogValue, sendDialog } from '../../fields/dialog-form.ts';
+import type { Refusal } from '../../fields/faults.ts';
 import { projectToday } from '../../fields/project-today.ts';
 import { saveChanges } from '../../fields/save.ts';
 import type { ScreenBook } from '../../fields/screen-book.ts';
@@ -24,6 +25,12 @@ interface Wanted {
 
 const MOST_PACKS = 1_000_000;
 
+/** An order without lines would only stand in the way. */
+async function order(changes: readonly Change[], name: string): Promise<Refusal | null> {
+  if (changes.length > 1) return saveChanges(changes, `order from ${name}`);
+  return { message: 'Every count is 0, so there is nothing to order.', wayOut: 'Enter how many packs.' };
+}
+
 /** Makes an order of what is to be bought from one supplier; counts and prices can be set right first. */
 export function askToOrder(book: ScreenBook, basket: Basket, lines: readonly BuyLine[]): void {
   const wanted = lines.flatMap((line) => wantedOf(line, book));
@@ -36,8 +43,11 @@ export function askToOrder(book: ScreenBook, basket: Basket, lines: readonly Buy
       method="dialog"
       class="order-form"
       @submit=${(event: SubmitEvent) =>
-        void sendDialog(event, close, (form) =>
-          saveChanges(orderChanges(form, wanted, basket.id, currency), `order from ${name}`),
+        void sendDialog(
+          event,
+          close,
+          (form) => order(orderChanges(form, wanted, basket.id, currency), name),
+          '.order header .button',
         )}
     >
       <h2>Order from ${name}</h2>
@@ -57,7 +67,7 @@ export function askToOrder(book: ScreenBook, basket: Basket, lines: readonly Buy
         <label class="field"><span>Order number</span><input name="number" maxlength="200" autocomplete="off" /></label>
         <label class="field"
           ><span>Delivery charge</span
-          ><input name="delivery" inputmode="decimal" autocomplete="off" placeholder="none" .value=${moneyInput(basket.delivery.value, currency)} /></label
+          ><input name="delivery" inputmode="decimal" autocomplete="off" placeholder=${basket.delivery.value === null ? 'not known' : 'none'} .value=${moneyInput(basket.delivery.value, currency)} /></label
         >
         <label class="field"><span>Surcharge</span><input name="surcharge" inputmode="decimal" autocomplete="off" placeholder="none" .value=${moneyInput(basket.surcharge.value === 0 ? null : basket.surcharge.value, currency)} /></label>
       </div>

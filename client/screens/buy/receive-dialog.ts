@@ -55,7 +55,13 @@ function askForPacks(ask: {
     (close) => html`<form
       method="dialog"
       class="order-form"
-      @submit=${(event: SubmitEvent) => void sendDialog(event, close, (form) => save(changes(form)))}
+      @submit=${(event: SubmitEvent) =>
+        void sendDialog(
+          event,
+          close,
+          (form) => save(changes(form)),
+          `[data-at="orderLines/${packs[0]?.line.id}/invoicedPriceMinor"]`,
+        )}
     >
       <h2>${title}</h2>
       <p class="aside-words">${help}</p>

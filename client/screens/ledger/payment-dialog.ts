@@ -37,7 +37,13 @@ export function askForPayment(book: ScreenBook, start: PaymentStart = {}, id: st
       method="dialog"
       class="payment-form"
       novalidate
-      @submit=${(event: SubmitEvent) => void sendDialog(event, close, (form) => save(form, currency, id))}
+      @submit=${(event: SubmitEvent) =>
+        void sendDialog(
+          event,
+          close,
+          (form) => save(form, currency, id),
+          id === null ? '[data-row^="payments/"] [data-act="edit"]' : undefined,
+        )}
     >
       <h2>${title}</h2>
       <div class="form-grid">
