@@ -20,9 +20,9 @@ describe('an order', () => {
     const { page, id, stored } = await open('buy');
     await current(page);
     const { baskets, lines } = await buying(id);
-    const basket = baskets.find((one) => one.id === 'finish-counter');
-    if (basket === undefined) throw new Error('the demo orders from the finish counter');
-    const panel = page.locator('[data-basket="finish-counter"]');
+    const basket = baskets.find((one) => one.id !== '');
+    if (basket === undefined) throw new Error('the demo has nothing to order');
+    const panel = page.locator(`[data-basket="${basket.id}"]`);
     await expect.poll(() => panel.locator('tr[data-line]').count()).toBe(basket.lineIds.length);
     await panel.getByRole('button', { name: 'Order these…' }).click();
     const packs = lines.filter((line) => basket.lineIds.includes(line.id)).flatMap((line) => line.packs);
@@ -37,7 +37,7 @@ describe('an order', () => {
     await page.waitForSelector('[data-standing="ordered"]', { timeout: 20_000 });
     await expect.poll(() => panel.count()).toBe(0);
     const { rows } = await stored();
-    expect(rows.orders.at(0)).toMatchObject({ supplierId: 'finish-counter', deliveryMinor: 900 });
+    expect(rows.orders.at(0)).toMatchObject({ supplierId: basket.id, deliveryMinor: 900 });
     expect(rows.orderLines.map(({ count, unitPriceMinor }) => [count, unitPriceMinor])).toEqual(
       packs.map(({ count, priceMinor }, index) => (index === 0 ? [3, 1234] : [count, priceMinor])),
     );
@@ -62,8 +62,10 @@ describe('an order', () => {
     await type(page, `orderLines/${first?.id}/invoicedPriceMinor`, '13.00');
     await expect.poll(async () => (await stored()).rows.orderLines[0]?.invoicedPriceMinor).toBe(1300);
   });
+});
 
-  it('that is late says so in words', async () => {
+describe('a line', () => {
+  it('says in words that it is late, and why so many at one key press, with the numbers the list came with', async () => {
     const { page, id } = await open('buy');
     await current(page);
     const { lines } = await buying(id);
@@ -71,16 +73,9 @@ describe('an order', () => {
     await expect
       .poll(() => textOf(page.locator(`tr[data-line="${late?.id}"] [data-due]`)))
       .toMatch(/^late: /);
-  });
-});
-
-describe('why this many', () => {
-  it('is one key press away, with the numbers the list came with', async () => {
-    const { page, id } = await open('buy');
-    await current(page);
     const asked: string[] = [];
     page.on('request', (request) => asked.push(new URL(request.url()).pathname));
-    const line = (await buying(id)).lines.find(({ packs }) => packs.length > 0);
+    const line = lines.find(({ packs }) => packs.length > 0);
     await page.getByRole('button', { name: `Why this many: ${line?.name}`, exact: true }).focus();
     await page.keyboard.press('Enter');
     await page.waitForSelector('.working-value');
@@ -123,18 +118,18 @@ describe('a supplier', () => {
     const { page } = await open('buy');
     expectComplaint(/409/);
     await current(page);
-    const panel = page.locator('[data-basket="finish-counter"]');
-    await panel.getByRole('button', { name: 'Finish counter', exact: true }).click();
-    const charge = page.locator('[data-at="suppliers/finish-counter/deliveryMinor"]');
+    const panel = page.locator('[data-basket="hardware-counter"]');
+    await panel.getByRole('button', { name: 'Hardware counter', exact: true }).click();
+    const charge = page.locator('[data-at="suppliers/hardware-counter/deliveryMinor"]');
     await page.waitForFunction(
       () =>
         (document.activeElement as HTMLElement | null)?.dataset.at ===
-        'suppliers/finish-counter/deliveryMinor',
+        'suppliers/hardware-counter/deliveryMinor',
     );
     await charge.fill('9.50');
     await charge.press('Enter');
     await page.getByRole('button', { name: 'Undo', exact: true }).waitFor();
-    await page.getByRole('button', { name: 'Delete Finish counter' }).click();
+    await page.getByRole('button', { name: 'Delete Hardware counter' }).click();
     await page.locator('.notice.error', { hasText: 'cannot be deleted' }).waitFor();
     await page.locator('.navigation a', { hasText: 'Buy' }).click();
     await expect
