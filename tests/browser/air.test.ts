@@ -90,6 +90,17 @@ it('names the air that is needed, and suggests only what holds', async () => {
   await expect
     .poll(() => textOf(page.locator('#air-verdict')), PATIENCE)
     .toBe('Cannot tell: one thing is not known.');
+
+  // The calendar refuses to keep under a limit while something is not known, and says what.
+  await page.locator('[data-at="settings//keepUnderHealthLimit"]').click();
+  await expect.poll(async () => (await stored()).settings.keepUnderHealthLimit, PATIENCE).toBe(true);
+  await page.locator('.navigation a', { hasText: 'Calendar' }).click();
+  await expect
+    .poll(() => textOf(page.locator('.standing .said-list')), PATIENCE)
+    .toContain('Batches cannot be kept under the health limit: the lower explosive limit of mineral spirits');
+  await page.getByRole('button', { name: 'Undo' }).first().click();
+  await expect.poll(async () => (await stored()).settings.keepUnderHealthLimit, PATIENCE).toBe(false);
+  await page.locator('.navigation a', { hasText: 'Air' }).click();
   await missing.getByRole('button', { name: 'Enter it' }).click();
   await page.waitForSelector('.screen[data-screen="catalogue"] #solvents-title', PATIENCE);
   await expect.poll(() => page.evaluate(() => document.activeElement?.id), PATIENCE).toBe('solvents-title');

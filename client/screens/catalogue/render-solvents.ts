@@ -75,6 +75,7 @@ function solventRow(
     label: string,
     unit: string,
     most: number,
+    listedValue: number | string | null,
   ) =>
     textInput<number | null>({
       place: place(field),
@@ -84,7 +85,7 @@ function solventRow(
       save: (value) => put({ [field]: value }),
       problems: [],
       numeric: true,
-      placeholder: 'as listed',
+      placeholder: listedValue === null ? 'not known' : `listed: ${listedValue}`,
     });
   return html`<tr role="row" data-row="solvents/${index}">
     ${stackCell(
@@ -113,9 +114,9 @@ function solventRow(
       }),
       'number',
     )}
-    ${stackCell('Explosive from', own('lelPercent', 'Lower explosive limit', '%', PERCENT), 'number')}
-    ${stackCell('Health limit', own('limitMgPerM3', 'Health limit', 'mg/m³', 1_000_000), 'number')}
-    ${stackCell('Molar mass', own('molarMassGPerMol', 'Molar mass', 'g/mol', 1000), 'number')}
+    ${stackCell('Explosive from', own('lelPercent', 'Lower explosive limit', '%', PERCENT, listed?.lelPercent?.value ?? null), 'number')}
+    ${stackCell('Health limit', own('limitMgPerM3', 'Health limit', 'mg/m³', 1_000_000, (listed?.limits.length ?? 0) === 0 ? null : 'strictest'), 'number')}
+    ${stackCell('Molar mass', own('molarMassGPerMol', 'Molar mass', 'g/mol', 1000, listed?.molarMassGPerMol?.value ?? null), 'number')}
     ${stackCell(
       '',
       html`<button
