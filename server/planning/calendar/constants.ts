@@ -47,7 +47,7 @@ export const MINUTE_DUST = 1e-6;
 export const AREA_DUST_M2 = 1e-9;
 
 /** Up to so many tasks the search may use its whole budget. */
-export const FULL_BUDGET_TASKS = 150;
+export const FULL_BUDGET_TASKS = 250;
 
 /** Most tasks in one calendar: more are refused rather than planned for minutes. */
 export const MOST_TASKS = 1500;
