@@ -5,7 +5,7 @@ import { getState, setState } from './app-state.ts';
 /** What was asked for last, so that a screen may ask with every drawing. */
 let asked = '';
 /** So long a plan is waited for before it is asked for again, should the server's word of it have been missed. */
-const ASK_AGAIN_MS = 3000;
+const ASK_AGAIN_MS = 1500;
 /** Requests are counted, so that of two answers the one asked for later is kept, however they arrive. */
 let requests = 0;
 
