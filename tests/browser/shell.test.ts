@@ -292,11 +292,11 @@ describe('projects', () => {
       await page.locator('.menu-item', { hasText: item }).first().click();
     };
     await menu('New project');
-    await page.locator('dialog input').fill('Bench');
+    await page.locator('dialog input').fill('Porch seat');
     await page.locator('dialog [name=units]').selectOption('us');
     await page.locator('dialog [name=currency]').selectOption('USD');
     await page.getByRole('button', { name: 'Create project' }).click();
-    await page.waitForFunction(() => document.querySelector('.project-name')?.textContent === 'Bench');
+    await page.waitForFunction(() => document.querySelector('.project-name')?.textContent === 'Porch seat');
     await grid.settled();
     await expect.poll(() => grid.names()).toEqual([]);
     await expect.poll(() => page.locator('.chip').allTextContents()).toEqual(['inch', 'USD']);
@@ -308,41 +308,44 @@ describe('projects', () => {
     await expect.poll(() => grid.text(0, 'length')).toBe('23 5/8"');
 
     await menu('Duplicate');
-    await page.locator('dialog input').fill('Bench for the porch');
+    await page.locator('dialog input').fill('Porch seat in oak');
     await page.keyboard.press('Enter');
     await page.waitForFunction(
-      () => document.querySelector('.project-name')?.textContent === 'Bench for the porch',
+      () => document.querySelector('.project-name')?.textContent === 'Porch seat in oak',
     );
     await expect.poll(() => grid.names()).toEqual(['Seat']);
 
     await menu('Delete this project');
-    await expect.poll(() => page.locator('dialog').textContent()).toContain('“Bench for the porch”');
+    await expect.poll(() => page.locator('dialog').textContent()).toContain('“Porch seat in oak”');
     await page.getByRole('button', { name: 'Cancel' }).click();
     await menu('Delete this project');
     await page.getByRole('button', { name: 'Delete project' }).click();
     await page.waitForFunction(
-      () => document.querySelector('.project-name')?.textContent !== 'Bench for the porch',
+      () => document.querySelector('.project-name')?.textContent !== 'Porch seat in oak',
     );
     await page.locator('.project-button').click();
     const names = await page.locator('#project-list').textContent();
-    expect(names).toContain('Bench');
-    expect(names).not.toContain('Bench for the porch');
+    expect(names).toContain('Porch seat');
+    expect(names).not.toContain('Porch seat in oak');
     // Brought back from the notice at once, and from the list of deleted ones later.
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Bring it back' }).click();
     const opened = (): Promise<string | null> => page.locator('.project-name').textContent();
-    await expect.poll(opened).toBe('Bench for the porch');
+    await expect.poll(opened).toBe('Porch seat in oak');
     await expect.poll(() => grid.names()).toEqual(['Seat']);
     await menu('Delete this project');
     await page.getByRole('button', { name: 'Delete project' }).click();
-    await expect.poll(opened).not.toBe('Bench for the porch');
+    await expect.poll(opened).not.toBe('Porch seat in oak');
     await menu('Deleted projects');
-    await page.getByRole('button', { name: 'Bring back Bench for the porch' }).click();
-    await expect.poll(opened).toBe('Bench for the porch');
+    await page.getByRole('button', { name: 'Bring back Porch seat in oak' }).click();
+    await expect.poll(opened).toBe('Porch seat in oak');
     await expect.poll(() => page.locator('dialog').count()).toBe(0);
     await page.locator('.project-button').click();
-    await page.locator('.menu-item', { hasText: 'Bench' }).first().click();
-    await page.waitForFunction(() => document.querySelector('.project-name')?.textContent === 'Bench');
+    await page
+      .locator('.menu-item', { hasText: /Porch seat(?! in oak)/ })
+      .first()
+      .click();
+    await page.waitForFunction(() => document.querySelector('.project-name')?.textContent === 'Porch seat');
   });
 });
 
