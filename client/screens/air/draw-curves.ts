@@ -8,11 +8,13 @@ const WIDE = { width: 940, hours: 2 };
 const SLIM = { width: 400, hours: 6 };
 const LEFT = 44;
 const RIGHT = 12;
-const TOP = 14;
+const TOP = 24;
 const HEALTH_HEIGHT = 190;
-const GAP = 34;
+const GAP = 46;
 const FIRE_HEIGHT = 120;
 const AXIS = 34;
+/** The name of a panel stands so high above it, clear of the words on a limit near its top. */
+const NAME_ABOVE = 11;
 const MINUTES_PER_HOUR = 60;
 /** Room above the highest value, as a share of it. */
 const HEADROOM = 1.08;
@@ -46,7 +48,7 @@ export function drawCurves({ plan, clock }: AirBook, day: AirDayView, looked: Po
   const marks = [...new Map(coats.map((coat) => [coat.startMinute, coat])).values()];
   return svg`<svg class="air-drawing" viewBox="0 0 ${width} ${bottom + AXIS}" aria-hidden="true">
     ${ground(x, day, hours, clock, bottom)}
-    <text class="panel-name" x=${LEFT} y=${TOP - 3}>times the health limit</text>
+    <text class="panel-name" x=${LEFT} y=${TOP - NAME_ABOVE}>times the health limit</text>
     ${ticks(health, width)}
     <path class="health-area" d="${path(day.points, x, health.y, ({ index }) => index)} V ${health.y(0)} H ${x(day.fromMinute)} Z" />
     ${day.over.map(
@@ -55,7 +57,7 @@ export function drawCurves({ plan, clock }: AirBook, day: AirDayView, looked: Po
     )}
     ${limit('health-limit', health, HEALTH_LIMIT, width, '1: the limit')}
     <path class="health-line" d=${path(day.points, x, health.y, ({ index }) => index)} />
-    <text class="panel-name" x=${LEFT} y=${fireTop - 5}>% of the lower explosive limit</text>
+    <text class="panel-name" x=${LEFT} y=${fireTop - NAME_ABOVE}>% of the lower explosive limit</text>
     ${ticks(fire, width)}
     ${limit('fire-target', fire, FIRE_TARGET, width, '10 %')} ${limit('fire-ceiling', fire, FIRE_CEILING, width, '25 %')}
     <path class="fire-line" d=${path(day.points, x, fire.y, ({ percent }) => percent)} />
