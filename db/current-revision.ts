@@ -19,6 +19,11 @@ export function currentRevision(db: Database, projectId: number, seen: number): 
   return revision;
 }
 
+/** Throws Refusal when there is no such project. */
+export function requireProject(db: Database, projectId: number): void {
+  if (readRevision(db, projectId) === undefined) throw noSuchProject(projectId);
+}
+
 export function noSuchProject(projectId: number): Refusal {
   return new Refusal('not-found', `There is no project ${projectId}.`, {
     wayOut: 'Open one from the list of projects.',

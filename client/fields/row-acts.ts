@@ -45,17 +45,22 @@ export function moveActs(table: RowTable, rows: readonly Row[], index: number, n
 
 /** A button that removes a row; undo brings it back, so nothing is asked. */
 export function removeAct(table: RowTable, id: string, name: string): TemplateResult {
+  return removeButton(name, async (event) => {
+    const settle = focusAfterRemoval(event.currentTarget as Element);
+    await actions.change([{ op: 'delete', table, id }], `remove ${name}`);
+    settle();
+  });
+}
+
+/** The button that takes something out of a list. `name` says what, for those who hear it. */
+export function removeButton(name: string, remove: (event: Event) => unknown): TemplateResult {
   return html`<button
     type="button"
     class="button plain icon"
     data-act="remove"
     aria-label="Remove ${name}"
     title="Remove"
-    @click=${async (event: Event) => {
-      const settle = focusAfterRemoval(event.currentTarget as Element);
-      await actions.change([{ op: 'delete', table, id }], `remove ${name}`);
-      settle();
-    }}
+    @click=${remove}
   >
     ${icon('bin')}
   </button>`;

@@ -4,9 +4,8 @@ import type { Catalogue, Pack, Product } from '../../../server/planning/product.
 import { focusAfterRemoval, focusRow } from '../../fields/focus-row.ts';
 import { isoToday } from '../../fields/iso-today.ts';
 import { placeKey } from '../../fields/place.ts';
-import { addAct } from '../../fields/row-acts.ts';
+import { addAct, removeButton } from '../../fields/row-acts.ts';
 import { stackCell, stackTable } from '../../fields/stack-table.ts';
-import { icon } from '../../shell/icons.ts';
 import type { AppState } from '../../state/store.ts';
 import { ownEvidence } from './evidence-words.ts';
 import { packFields } from './pack-fields.ts';
@@ -76,20 +75,11 @@ function packRow(state: AppState, catalogue: Catalogue, product: Product, pack: 
     ${stackCell('Supplier', fields.supplier)} ${stackCell('Stands on', renderEvidence(pack))}
     ${stackCell(
       '',
-      html`<button
-        type="button"
-        class="button plain icon"
-        data-act="remove"
-        aria-label="Remove the pack ${pack.label}"
-        title="Remove"
-        @click=${async (event: Event) => {
-          const settle = focusAfterRemoval(event.currentTarget as Element);
-          await patchProduct(product.id, { packs: product.packs.filter(({ id }) => id !== pack.id) });
-          settle();
-        }}
-      >
-        ${icon('bin')}
-      </button>`,
+      removeButton(`the pack ${pack.label}`, async (event: Event) => {
+        const settle = focusAfterRemoval(event.currentTarget as Element);
+        await patchProduct(product.id, { packs: product.packs.filter(({ id }) => id !== pack.id) });
+        settle();
+      }),
       'acts',
     )}
   </tr>`;

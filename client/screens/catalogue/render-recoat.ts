@@ -4,14 +4,13 @@ import type { Product, RecoatInterval } from '../../../server/planning/product.t
 import { checkInput } from '../../fields/check-input.ts';
 import { isoToday } from '../../fields/iso-today.ts';
 import { placeKey } from '../../fields/place.ts';
-import { addAct } from '../../fields/row-acts.ts';
+import { addAct, removeButton } from '../../fields/row-acts.ts';
 import type { Save } from '../../fields/save.ts';
 import { stackCell, stackTable } from '../../fields/stack-table.ts';
 import { textInput } from '../../fields/text-input.ts';
 import { durationText } from '../../format/duration-text.ts';
 import { readDuration } from '../../format/read-duration.ts';
 import { refused } from '../../format/reading.ts';
-import { icon } from '../../shell/icons.ts';
 import { ownEvidence } from './evidence-words.ts';
 import { patchProduct } from './product-requests.ts';
 import { renderEvidence } from './render-evidence.ts';
@@ -118,20 +117,14 @@ function intervalRow(product: Product, interval: RecoatInterval, index: number):
     )}
     ${stackCell(
       '',
-      html`<button
-        type="button"
-        class="button plain icon"
-        data-act="remove"
-        aria-label="Remove ${name}"
-        title="Remove"
-        @click=${() =>
+      removeButton(
+        name,
+        () =>
           void saveList(
             product,
             product.recoat.filter((_, at) => at !== index),
-          )}
-      >
-        ${icon('bin')}
-      </button>`,
+          ),
+      ),
       'acts',
     )}
   </tr>`;

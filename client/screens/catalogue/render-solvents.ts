@@ -4,12 +4,11 @@ import type { Catalogue, Product, SolventShare } from '../../../server/planning/
 import { choiceInput } from '../../fields/choice-input.ts';
 import { isoToday } from '../../fields/iso-today.ts';
 import { placeKey } from '../../fields/place.ts';
-import { addAct } from '../../fields/row-acts.ts';
+import { addAct, removeButton } from '../../fields/row-acts.ts';
 import { stackCell, stackTable } from '../../fields/stack-table.ts';
 import { textInput } from '../../fields/text-input.ts';
 import { readOptionalNumber } from '../../format/read-number.ts';
 import { type Reading, understood } from '../../format/reading.ts';
-import { icon } from '../../shell/icons.ts';
 import { ownEvidence } from './evidence-words.ts';
 import { patchProduct } from './product-requests.ts';
 import { renderEvidence } from './render-evidence.ts';
@@ -119,20 +118,14 @@ function solventRow(
     ${stackCell('Molar mass', own('molarMassGPerMol', 'Molar mass', 'g/mol', 1000, listed?.molarMassGPerMol?.value ?? null), 'number')}
     ${stackCell(
       '',
-      html`<button
-        type="button"
-        class="button plain icon"
-        data-act="remove"
-        aria-label="Remove ${name}"
-        title="Remove"
-        @click=${() =>
+      removeButton(
+        name,
+        () =>
           void saveList(
             product,
             (product.solvents ?? []).filter((_, at) => at !== index),
-          )}
-      >
-        ${icon('bin')}
-      </button>`,
+          ),
+      ),
       'acts',
     )}
   </tr>`;

@@ -1,3 +1,4 @@
+import { tableTitle } from '../../planning/display/table-words.ts';
 import type { ProblemPlace, ProblemTable } from '../../planning/problem.ts';
 
 /** Where a value of a document sits: its place for a problem, and the row's name for a sentence. */
@@ -12,32 +13,42 @@ export const SETTINGS_ROW = 'The settings';
 
 type Path = readonly PropertyKey[];
 
-const ROW_NAMES = {
-  sizes: 'Named size',
-  shopHours: 'Working window',
-  daysOff: 'Day off',
-  climateRows: 'Climate row',
-  pins: 'Pinned task',
-  doneTasks: 'Done task',
-  arrivals: 'Arrival',
-  budgets: 'Budget',
-  orders: 'Order',
-  orderLines: 'Order line',
-  receipts: 'Delivery',
-  stockUses: 'Stock use',
-  payments: 'Payment',
-  substitutes: 'Substitute',
-  workHours: 'Hours',
-  quotes: 'Quote',
-  parts: 'Part',
+/** The tables that stand at the top of a document. */
+const TOP_TABLES = [
+  'sizes',
+  'shopHours',
+  'daysOff',
+  'climateRows',
+  'pins',
+  'doneTasks',
+  'arrivals',
+  'budgets',
+  'orders',
+  'orderLines',
+  'receipts',
+  'stockUses',
+  'payments',
+  'substitutes',
+  'workHours',
+  'quotes',
+  'parts',
+  'recipes',
+  'blends',
+  'rules',
+  'extras',
+  'onHand',
+  'measurements',
+  'products',
+] as const satisfies readonly ProblemTable[];
+type TopTable = (typeof TOP_TABLES)[number];
+
+/** Where one row of a table is called otherwise than the table in a sentence. */
+const ROW_NAMES: Readonly<Partial<Record<TopTable, string>>> = {
   recipes: 'Recipe',
-  blends: 'Blend',
-  rules: 'Usage rule',
-  extras: 'Extra line',
   onHand: 'On-hand row',
   measurements: 'Measurement',
   products: 'Product',
-} as const satisfies Partial<Record<ProblemTable, string>>;
+};
 
 const NESTED = {
   recipes: { key: 'steps', table: 'steps', name: 'step' },
@@ -58,7 +69,7 @@ export function documentPlace(path: Path, json: unknown): DocumentPlace {
   if (!isRowTable(table) || typeof position !== 'number')
     return { at: { table: 'document', id: null, field: field(path) }, row: 'The document' };
 
-  const row = `${ROW_NAMES[table]} ${position + 1}`;
+  const row = `${ROW_NAMES[table] ?? tableTitle(table)} ${position + 1}`;
   const nested = table === 'recipes' || table === 'blends' ? NESTED[table] : null;
   const inner = path[3];
   if (nested !== null && path[2] === nested.key && typeof inner === 'number')
@@ -80,8 +91,8 @@ export function valueAt(json: unknown, path: Path): unknown {
   );
 }
 
-function isRowTable(table: unknown): table is keyof typeof ROW_NAMES {
-  return typeof table === 'string' && Object.hasOwn(ROW_NAMES, table);
+function isRowTable(table: unknown): table is TopTable {
+  return TOP_TABLES.some((one) => one === table);
 }
 
 function rowIdAt(json: unknown, path: Path): string {

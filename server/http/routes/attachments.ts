@@ -9,6 +9,7 @@ import {
   readAttachments,
   saveAttachment,
 } from '../../../db/attachments.repository.ts';
+import { requireProject } from '../../../db/current-revision.ts';
 import { HttpRefusal } from '../http-refusal.ts';
 import { type Route, route } from '../route.ts';
 import { projectParams } from '../schemas.ts';
@@ -41,9 +42,9 @@ export const attachmentRoutes: readonly Route[] = [
     status: 201,
     answer: attachmentSchema,
     refusals: ['type-not-allowed', 'too-large'],
-    async handle({ params, query, body }, { db, plans, now }) {
+    async handle({ params, query, body }, { db, now }) {
       const projectId = Number(params.id);
-      plans.current(projectId);
+      requireProject(db, projectId);
       const type = await allowedType(body);
       const id = keepAttachmentFile(db.name, body);
       const attachment: Attachment = {
@@ -64,8 +65,8 @@ export const attachmentRoutes: readonly Route[] = [
     group: 'exchange',
     params: projectParams,
     answer: z.array(attachmentSchema),
-    handle({ params }, { db, plans }) {
-      plans.current(Number(params.id));
+    handle({ params }, { db }) {
+      requireProject(db, Number(params.id));
       return readAttachments(db, Number(params.id));
     },
   }),

@@ -12,6 +12,7 @@ export const PPM_PER_PERCENT = 10_000;
 export const LITRES_PER_M3 = 1000;
 export const MG_PER_G = 1000;
 export const MINUTES_PER_HOUR = 60;
+export const SECONDS_PER_HOUR = 3600;
 /** Cubic metres in a cubic foot. Exact: 0.3048 cubed. */
 export const M3_PER_FT3 = 0.028316846592;
 

@@ -1,40 +1,9 @@
+import { TABLE_WORDS } from '../../../planning/display/table-words.ts';
 import type { Plan } from '../../../planning/plan-output.ts';
 import type { Problem, ProblemPlace, ProblemTable } from '../../../planning/problem.ts';
 import type { ProjectInput } from '../../../planning/project-input.ts';
 import { columnMakers } from '../column-makers.ts';
 import { type ExportTable, exportTable } from '../export-table.ts';
-
-const TABLE_WORDS: Readonly<Record<ProblemTable, string>> = {
-  parts: 'part',
-  recipes: 'finish',
-  steps: 'finish step',
-  blends: 'blend',
-  components: 'blend component',
-  rules: 'usage rule',
-  extras: 'extra line',
-  onHand: 'on hand',
-  measurements: 'measured thickness',
-  sizes: 'named size',
-  shopHours: 'working window',
-  daysOff: 'day off',
-  climateRows: 'climate row',
-  pins: 'pinned task',
-  doneTasks: 'done task',
-  arrivals: 'arrival',
-  budgets: 'budget',
-  orders: 'order',
-  orderLines: 'order line',
-  receipts: 'delivery',
-  stockUses: 'stock use',
-  payments: 'payment',
-  substitutes: 'substitute',
-  workHours: 'hours',
-  quotes: 'quote',
-  suppliers: 'supplier',
-  settings: 'settings',
-  products: 'catalogue',
-  document: 'project',
-};
 
 /** Everything the plan finds wrong or doubtful, with where it is and what to do. */
 export function problemsTable(input: ProjectInput, { problems }: Plan): ExportTable {

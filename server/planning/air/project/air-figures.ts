@@ -1,7 +1,7 @@
 import { type Figure, figure, type WorkingInput } from '../../figure.ts';
 import type { AirCheckInput } from '../air-check-input.ts';
 import type { AirCheckResult } from '../air-check-result.ts';
-import { LEL_CEILING_SHARE, LEL_TARGET_SHARE, MINUTES_PER_HOUR } from '../constants.ts';
+import { LEL_TARGET_SHARE, MINUTES_PER_HOUR } from '../constants.ts';
 import type { AirFirePlan, AirHealthPlan } from './air-plan.ts';
 
 const PERCENT = 100;
@@ -161,7 +161,3 @@ function roomInputs({ volumeM3, airflowM3PerMin, mixingFactor, coats }: AirCheck
 function unknowns(messages: readonly string[], complete: boolean): string[] {
   return complete || messages.length === 0 ? [] : ['Not everything is known:', ...messages];
 }
-
-/** Shares of the explosive limit in percent, for words and drawings. */
-export const LEL_TARGET_PERCENT = LEL_TARGET_SHARE * PERCENT;
-export const LEL_CEILING_PERCENT = LEL_CEILING_SHARE * PERCENT;

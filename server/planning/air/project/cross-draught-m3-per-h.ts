@@ -1,8 +1,8 @@
 import { requireWithin } from '../../climate/require-within.ts';
+import { SECONDS_PER_HOUR } from '../constants.ts';
 
 /** Share of the wind that passes through when it blows at a slant. Source: ASHRAE Handbook of Fundamentals, from memory. */
 const EFFECTIVENESS = 0.25;
-const SECONDS_PER_HOUR = 3600;
 
 /**
  * How much fresh air blows through a room with openings on two sides?

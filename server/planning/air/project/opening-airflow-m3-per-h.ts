@@ -1,8 +1,8 @@
 import { requireWithin } from '../../climate/require-within.ts';
+import { SECONDS_PER_HOUR } from '../constants.ts';
 
 /** Share of the wind's flow through a single opening that changes the air. Source: BS 5925:1991, from memory. */
 const SINGLE_SIDED_SHARE = 0.025;
-const SECONDS_PER_HOUR = 3600;
 
 /**
  * How much fresh air comes through one open window or door?
